@@ -1,7 +1,7 @@
 """Refusals: what every computation asks of its numbers before it trusts them.
 
-Each check returns the number as a float and raises ``ValueError`` naming the argument and the value, so that a
-page can show the message as it stands. Numbers may be anything that ``float`` takes (``Decimal`` from the
+Each check returns the number as a float and raises ``ValueError`` naming the argument and the value, so that
+a page can show the message as it stands. Numbers may be anything that ``float`` takes (``Decimal`` from the
 record too) except text, which a form should have turned into a number before.
 """
 
