@@ -1,0 +1,2 @@
+class CannotStartError(Exception):
+    """The notebook cannot start; the message is one line that says what to do."""
