@@ -17,6 +17,8 @@ from labbook.database import entry, from_url
 from labbook.server import cluster, programs, roles
 from labbook.server.accounts import server_account
 
+pytest_plugins = ["tests.people"]
+
 TEST_OWNER = "labbook_test_owner"
 TEST_APPLICATION = "labbook_test_application"
 
@@ -104,3 +106,35 @@ def as_application_role(db):
             cursor.execute("RESET ROLE")
 
     return acting
+
+
+@pytest.fixture
+def own_database(django_db_setup, django_db_blocker):
+    """A copy of the test database for a test that commits; thrown away after it.
+
+    Emptying tables between tests would need TRUNCATE, which history refuses even to its owner.
+    """
+    from django.db import connection, connections
+
+    with django_db_blocker.unblock():
+        shared = connection.settings_dict["NAME"]
+        copy = f"{shared}_{secrets.token_hex(4)}"
+        _copy_database(connection, shared, copy)
+        connection.settings_dict["NAME"] = copy
+        try:
+            yield copy
+        finally:
+            connections.close_all()
+            connection.settings_dict["NAME"] = shared
+            _drop_database(connection, copy)
+
+
+def _copy_database(connection, shared: str, copy: str) -> None:
+    connection.close()
+    with connection._nodb_cursor() as cursor:
+        cursor.execute(f'CREATE DATABASE "{copy}" TEMPLATE "{shared}"')
+
+
+def _drop_database(connection, copy: str) -> None:
+    with connection._nodb_cursor() as cursor:
+        cursor.execute(f'DROP DATABASE "{copy}" WITH (FORCE)')
