@@ -12,7 +12,7 @@ import numpy as np
 
 # Above these the counting takes longer than somebody waits for a page.
 MOST_CUPS = 100
-MOST_STATES = 3000
+MOST_STATES = 8000
 
 
 def mann_whitney_tails(control: np.ndarray, treated: np.ndarray) -> tuple[float, float]:
