@@ -1,10 +1,19 @@
 """The people of the tests: one of each kind, made without surprises."""
 
+from functools import cache
+
 import pytest
+from django.contrib.auth.hashers import make_password
 
 from trials.models import Person, Role
 
 PASSWORD = "grey-heron-on-the-quay"
+
+
+@cache
+def _hash() -> str:
+    # Hashing is slow on purpose; once is enough.
+    return make_password(PASSWORD)
 
 
 def make_person(sign_in_name: str, role: Role, **more) -> Person:
@@ -15,7 +24,7 @@ def make_person(sign_in_name: str, role: Role, **more) -> Person:
         role=role,
         **more,
     )
-    person.set_password(PASSWORD)
+    person.password = _hash()
     person.save()
     return person
 

@@ -8,6 +8,8 @@ from django.db import IntegrityError, transaction
 
 from trials.access import may_write
 
+UNIQUE_VIOLATION = "23505"
+
 
 class Refused(Exception):
     """The write can't be done; ``field`` is the input to blame ("" for the whole), the message quotes its value."""
@@ -46,11 +48,12 @@ def operation(needs=may_write):
 
 
 def _said(error: IntegrityError) -> str:
-    diagnosis = getattr(error.__cause__, "diag", None)
-    name = getattr(diagnosis, "constraint_name", None) or "a rule of the record"
-    detail = getattr(diagnosis, "message_detail", None)
-    primary = getattr(diagnosis, "message_primary", None) or str(error)
-    return f"{primary[:1].upper()}{primary[1:]} ({name}){f': {detail}' if detail else ''}"
+    """The database's refusal in words. Its detail names the key of a duplicate; for a check it is the whole row."""
+    diagnosis = error.__cause__.diag
+    if diagnosis.sqlstate == UNIQUE_VIOLATION:
+        return f"There is one already: {diagnosis.message_detail}"
+    primary = diagnosis.message_primary
+    return f"{primary[:1].upper()}{primary[1:]} ({diagnosis.constraint_name})."
 
 
 def assign(record, values: dict):

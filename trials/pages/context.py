@@ -3,7 +3,7 @@
 from django.conf import settings
 from django.urls import reverse
 
-NOTEBOOK = "Air & Film"
+NOTEBOOK = "Last Bubble"
 PLACES = (
     ("Today", "today"),
     ("Bases", "bases"),
