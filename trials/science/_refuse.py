@@ -71,9 +71,7 @@ def finite_array(
     except (TypeError, ValueError, OverflowError):
         raise ValueError(f"{name} must be numbers in {ndim} dimension(s); got {values!r}") from None
     if array.ndim != ndim or array.size < min_size:
-        raise ValueError(
-            f"{name} needs at least {min_size} value(s) in {ndim} dimension(s); got shape {array.shape}"
-        )
+        raise ValueError(f"{name} needs at least {min_size} value(s) in {ndim} dimension(s); got shape {array.shape}")
     bad = ~np.isfinite(array) if low is None else ~(np.isfinite(array) & (array >= low))
     if bad.any():
         where = tuple(int(i) for i in np.argwhere(bad)[0])

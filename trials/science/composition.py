@@ -129,9 +129,7 @@ def volume_solids_pct(
     return _mean(volume, solid, mass_g=mass_g, density_g_ml=density_g_ml)
 
 
-def mixture_voc_g_l(
-    mass_g: Sequence[float], density_g_ml: Sequence[float], voc_pct: Sequence[float]
-) -> float:
+def mixture_voc_g_l(mass_g: Sequence[float], density_g_ml: Sequence[float], voc_pct: Sequence[float]) -> float:
     """Volatile organic compounds of the mix ready to use, nothing subtracted.
 
     Parameters
@@ -207,9 +205,7 @@ def voc_by_difference_g_l(non_volatile_pct: float, water_pct: float, density_g_m
     solid = percent("non_volatile_pct", non_volatile_pct)
     water = percent("water_pct", water_pct)
     if solid + water > 100.0:
-        raise ValueError(
-            f"water_pct and non_volatile_pct ({non_volatile_pct}) must not exceed 100; got {water_pct}"
-        )
+        raise ValueError(f"water_pct and non_volatile_pct ({non_volatile_pct}) must not exceed 100; got {water_pct}")
     voc = (100.0 - solid - water) * positive("density_g_ml", density_g_ml) * 10.0
     return answer(voc, density_g_ml=density_g_ml)
 
@@ -254,9 +250,7 @@ def voc_less_water_kg_l(
     water = not_negative("water_kg_l", water_kg_l) / positive("water_density", water_density)
     exempt = not_negative("exempt_kg_l", exempt_kg_l) / positive("exempt_density", exempt_density)
     if water + exempt >= 1.0:
-        raise ValueError(
-            f"water_kg_l and exempt_kg_l ({exempt_kg_l}) must leave room in the litre; got {water_kg_l}"
-        )
+        raise ValueError(f"water_kg_l and exempt_kg_l ({exempt_kg_l}) must leave room in the litre; got {water_kg_l}")
     return answer(voc / (1.0 - water - exempt), voc_kg_l=voc_kg_l)
 
 
@@ -481,9 +475,7 @@ def _masses(mass_g: Sequence[float]) -> list[float]:
     return mass
 
 
-def _mass_and_volume(
-    mass_g: Sequence[float], density_g_ml: Sequence[float]
-) -> tuple[list[float], list[float]]:
+def _mass_and_volume(mass_g: Sequence[float], density_g_ml: Sequence[float]) -> tuple[list[float], list[float]]:
     mass, density = _masses(mass_g), numbers("density_g_ml", density_g_ml, positive)
     same_length(mass_g=mass, density_g_ml=density)
     return mass, [m / d for m, d in zip(mass, density, strict=True)]

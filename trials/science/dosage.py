@@ -32,9 +32,7 @@ class Dilution:
     carrier_g: float
 
 
-def additive_g(
-    dosage_pct: float, basis_g: float, *, counting: str = "on top", active_pct: float = 100.0
-) -> float:
+def additive_g(dosage_pct: float, basis_g: float, *, counting: str = "on top", active_pct: float = 100.0) -> float:
     """Grams of additive, as supplied, that a dosage asks for.
 
     With p = ``dosage_pct`` / ``active_pct`` and M = ``basis_g``: "on top" p·M, "within" p·M / (1 − p).
@@ -77,9 +75,7 @@ def additive_g(
     return answer(grams, dosage_pct=dosage_pct, basis_g=basis_g, active_pct=active_pct)
 
 
-def dosage_pct(
-    additive_g: float, basis_g: float, *, counting: str = "on top", active_pct: float = 100.0
-) -> float:
+def dosage_pct(additive_g: float, basis_g: float, *, counting: str = "on top", active_pct: float = 100.0) -> float:
     """Dosage that a weighing amounts to: the inverse of `additive_g`.
 
     Additive given in several portions, or to both components, is summed before it comes here.
@@ -331,9 +327,7 @@ def pct_in_component(total_pct: float, component_share_pct: float) -> float:
     total = percent("total_pct", total_pct)
     share = positive("component_share_pct", percent("component_share_pct", component_share_pct))
     if total > share:
-        raise ValueError(
-            f"total_pct must not exceed component_share_pct ({component_share_pct}); got {total_pct}"
-        )
+        raise ValueError(f"total_pct must not exceed component_share_pct ({component_share_pct}); got {total_pct}")
     return total / share * 100.0
 
 

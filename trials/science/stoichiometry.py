@@ -233,9 +233,7 @@ def hardener_g(
     return answer(grams, resin_g=resin_g, resin_equivalent_g=resin_equivalent_g, index=index)
 
 
-def index(
-    resin_g: float, resin_equivalent_g: float, hardener_g: float, hardener_equivalent_g: float
-) -> float:
+def index(resin_g: float, resin_equivalent_g: float, hardener_g: float, hardener_equivalent_g: float) -> float:
     """Hardener equivalents over resin equivalents in what was weighed.
 
     Parameters
@@ -265,9 +263,7 @@ def index(
     >>> round(index(100.0, 190.0, 22.41, 42.574), 3)
     1.0
     """
-    hardener = not_negative("hardener_g", hardener_g) / positive(
-        "hardener_equivalent_g", hardener_equivalent_g
-    )
+    hardener = not_negative("hardener_g", hardener_g) / positive("hardener_equivalent_g", hardener_equivalent_g)
     ratio = hardener / positive("resin_g", resin_g) * positive("resin_equivalent_g", resin_equivalent_g)
     return answer(ratio, resin_g=resin_g, hardener_g=hardener_g, resin_equivalent_g=resin_equivalent_g)
 
@@ -301,9 +297,7 @@ def shift_pct(hardener_before_g: float, hardener_after_g: float) -> float:
     """
     after = not_negative("hardener_after_g", hardener_after_g)
     ratio = after / positive("hardener_before_g", hardener_before_g)
-    return answer(
-        (ratio - 1.0) * 100.0, hardener_before_g=hardener_before_g, hardener_after_g=hardener_after_g
-    )
+    return answer((ratio - 1.0) * 100.0, hardener_before_g=hardener_before_g, hardener_after_g=hardener_after_g)
 
 
 def epoxide_mol_kg(equivalent_g: float) -> float:
@@ -410,7 +404,5 @@ def _positive_or_inert(name: str, value: object) -> float:
 def _group_pct(group_g_mol: float, equivalent_g: float) -> float:
     equivalent = finite("equivalent_g", equivalent_g)
     if equivalent < EPOXIDE_G_MOL:
-        raise ValueError(
-            f"equivalent_g must be at least {EPOXIDE_G_MOL}, the group alone; got {equivalent_g}"
-        )
+        raise ValueError(f"equivalent_g must be at least {EPOXIDE_G_MOL}, the group alone; got {equivalent_g}")
     return group_g_mol / equivalent * 100.0
