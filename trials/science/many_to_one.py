@@ -17,7 +17,7 @@ import scipy  # its submodules load on first use, so that the web server starts 
 TAIL = 1e-13
 
 
-def exceedance(critical: float, loadings: Sequence[float], df: int, *, two_sided: bool) -> float:
+def exceedance(critical: float, loadings: Sequence[float], df: float, *, two_sided: bool) -> float:
     """Probability that at least one T_i lies above ``critical`` (two-sided: outside ± ``critical``).
 
     Parameters
@@ -26,7 +26,7 @@ def exceedance(critical: float, loadings: Sequence[float], df: int, *, two_sided
         Limit on the t scale.
     loadings : sequence of float
         λ_i = √(n_i / (n_i + n_0)), each between 0 and 1, one for each treatment.
-    df : int
+    df : float
         Degrees of freedom of the pooled standard deviation, at least 1.
     two_sided : bool
         Whether both tails count.
@@ -66,7 +66,7 @@ def exceedance(critical: float, loadings: Sequence[float], df: int, *, two_sided
     return float(min(1.0, max(0.0, s_weight @ -np.expm1(missed) @ u_weight)))
 
 
-def critical_value(level: float, loadings: Sequence[float], df: int, *, two_sided: bool) -> float:
+def critical_value(level: float, loadings: Sequence[float], df: float, *, two_sided: bool) -> float:
     """The limit that all T_i respect together with probability ``level`` (between 0 and 1, ends excluded).
 
     Examples
@@ -89,11 +89,26 @@ def critical_value(level: float, loadings: Sequence[float], df: int, *, two_side
     return float(scipy.optimize.brentq(above, low - span, high + span, xtol=1e-10, rtol=1e-10))
 
 
-def _spread_nodes(df: int) -> tuple[np.ndarray, np.ndarray]:
+def shown(limit: float, shift: float, df: float, *, two_sided: bool) -> float:
+    """Probability that one statistic passes ``limit`` where the true difference is ``shift`` standard errors.
+
+    Examples
+    --------
+    >>> round(shown(2.0244, 0.5 * 10**0.5, 38, two_sided=True), 3)
+    0.338
+    """
+    s, s_weight = _spread_nodes(df, steepness=shift)
+    beyond = scipy.special.ndtr(shift - limit * s)
+    if two_sided:
+        beyond += scipy.special.ndtr(-shift - limit * s)
+    return float(min(1.0, max(0.0, s_weight @ beyond)))
+
+
+def _spread_nodes(df: float, *, steepness: float = 1.0) -> tuple[np.ndarray, np.ndarray]:
     half = df / 2.0
     ends = scipy.special.gammaincinv(half, TAIL), scipy.special.gammainccinv(half, TAIL)
     low, high = (0.5 * math.log(end / half) for end in ends)
-    nodes = _steps(low, high, min(0.2, 0.8 / math.sqrt(2.0 * df)))
+    nodes = _steps(low, high, min(0.2, 0.8 / math.sqrt(2.0 * df), 0.4 / max(1.0, steepness)))
     density = np.exp(df * (nodes - 0.5 * np.expm1(2.0 * nodes)))
     return np.exp(nodes), density / density.sum()
 
