@@ -18,8 +18,8 @@ from trials.science.dose_response import (
     window,
 )
 
-# Root length over dose: Inderjit, Streibig, Olofsdotter, Physiol. Plant. 114 (2002) 422 (from memory); an open set that
-# the Python package delicatessen 4.3 ships (load_inderjit).
+# Root length over dose: Inderjit, Streibig, Olofsdotter, Physiol. Plant. 114 (2002) 422 (citation from memory);
+# an open set that the Python package delicatessen 4.3 ships (load_inderjit).
 ROOTS = {
     0.0: [7.58, 8.0, 8.3285714, 7.25, 7.375, 7.9625],
     0.94: [8.3555556, 6.9142857, 7.75],

@@ -9,6 +9,7 @@ import numpy as np
 from trials.science import exact_ranks
 from trials.science._groups import SIDES, as_groups, as_values
 from trials.science._refuse import one_of
+from trials.science.steps import off_scale
 
 
 @dataclass(frozen=True, slots=True)
@@ -127,8 +128,7 @@ def _count(number: int, noun: str) -> str:
 
 
 def _on_scale(name: str, grades: np.ndarray, scale: np.ndarray) -> np.ndarray:
-    possible = (scale[:, None] + scale[None, :]) / 2.0
-    off = ~np.isin(grades, possible)
+    off = off_scale(grades, scale)
     if off.any():
         i = int(off.argmax())
         raise ValueError(f"{name}[{i}] must be a step of the scale or midway between two; got {grades[i]:g}")
