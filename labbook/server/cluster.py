@@ -13,10 +13,10 @@ import psycopg
 
 from labbook.database import kept_secret
 
-from . import processes
+from . import processes, programs
 from .accounts import Account
 from .configuration import ACCESS, configuration
-from .errors import CannotStartError
+from .errors import CannotStartError, StoppedError
 
 KEEPER = "labbook_keeper"  # the superuser; neither the owner nor the application
 # Crash recovery on a slow disk may take minutes; a server that died is noticed at once.
@@ -37,8 +37,14 @@ class Cluster:
     def log(self) -> Path:
         return self.data.with_name("postgres.log")
 
-    def version(self) -> str:
-        return (self.data / "PG_VERSION").read_text().strip()
+    def check_version(self) -> None:
+        made_by = (self.data / "PG_VERSION").read_text().strip()
+        runs = programs.major_version(self.programs)
+        if made_by != runs:
+            raise CannotStartError(
+                f"The data in {self.data} was made by PostgreSQL {made_by}, this notebook runs {runs}: "
+                f"carry it over with manage.py carry_over --old-binaries DIR (the bin folder of version {made_by})."
+            )
 
     def create(self) -> None:
         """Make the data folder under another name first, so that an interrupted start leaves no half of one."""
@@ -66,7 +72,7 @@ class Cluster:
         (aside / "data").rename(self.data)
         shutil.rmtree(aside)
 
-    def start(self, socket: Path) -> subprocess.Popen:
+    def start(self, socket: Path, *, cancelled=lambda: False) -> subprocess.Popen:
         """Start the server and wait until it answers; raises CannotStartError when it ends instead."""
         self._write("postgresql.conf", configuration(socket=socket, durable=self.durable))
         self._write("pg_hba.conf", ACCESS)
@@ -83,8 +89,11 @@ class Cluster:
                 start_new_session=True,
             )
         answered = processes.wait_until(
-            lambda: server.poll() is not None or self.answers(socket), seconds=START_SECONDS
+            lambda: cancelled() or server.poll() is not None or self.answers(socket), seconds=START_SECONDS
         )
+        if cancelled():
+            stop(server)
+            raise StoppedError
         if not answered or server.poll() is not None:
             stop(server)
             raise CannotStartError(f"The database did not start: {last_line(self.log.read_text())}")

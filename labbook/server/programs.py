@@ -6,7 +6,9 @@ would start a server by its own rules. Another source of programs needs to repla
 
 import importlib.util
 import os
+import re
 import shutil
+import subprocess
 import tempfile
 from importlib.metadata import version
 from pathlib import Path
@@ -29,11 +31,21 @@ def wheel_folder() -> Path:
     return _site() / INSTALLED
 
 
+def major_version(folder: Path) -> str:
+    """The major version of the server in ``folder``, such as ``18``."""
+    said = subprocess.run(  # noqa: S603 - our own program, no shell
+        [folder / "bin" / "postgres", "--version"], check=True, capture_output=True, text=True
+    ).stdout
+    return re.search(r"(\d+)", said).group(1)
+
+
 def copied_to(state: Path) -> Path:
     """The programs copied to where another account may run them; a home folder stays closed."""
     target = state / "programs" / version(PACKAGE)
     if not target.exists():
-        target.parent.mkdir(mode=0o755, parents=True, exist_ok=True)
+        for folder in (state, target.parent):
+            folder.mkdir(parents=True, exist_ok=True)
+            folder.chmod(0o755)  # whatever the umask
         aside = Path(tempfile.mkdtemp(dir=target.parent))
         for name in COPIED:
             if (_site() / name).exists():
