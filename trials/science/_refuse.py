@@ -49,6 +49,13 @@ def fraction(name: str, value: object) -> float:
     return between(name, value, 0.0, 1.0)
 
 
+def celsius(name: str, value: object) -> float:
+    number = finite(name, value)
+    if number <= -273.15:
+        raise ValueError(f"{name} must be above absolute zero (-273.15); got {value}")
+    return number
+
+
 def whole(name: str, value: object, *, at_least: int = 0) -> int:
     number = finite(name, value)
     if number != int(number) or number < at_least:
@@ -86,6 +93,14 @@ def numbers(name: str, values: Sequence[object], check=finite, *, min_size: int 
     if len(column) < min_size:
         raise ValueError(f"{name} needs at least {min_size} value(s); got {len(column)}")
     return column
+
+
+def total(name: str, column: Sequence[float], given: object = None) -> float:
+    """Sum of a column that must amount to something; ``given`` is what to show where it was derived."""
+    amount = sum(column)
+    if not 0.0 < amount < math.inf:
+        raise ValueError(f"{name} must add up to a number above 0; got {column if given is None else given}")
+    return amount
 
 
 def same_length(**columns: Sequence[object]) -> None:

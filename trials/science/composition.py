@@ -9,7 +9,7 @@ beside the number.
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from trials.science._refuse import answer, not_negative, numbers, percent, positive, same_length
+from trials.science._refuse import answer, not_negative, numbers, percent, positive, same_length, total
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,7 +51,7 @@ def mixture_density_g_ml(mass_g: Sequence[float], density_g_ml: Sequence[float])
     1.6
     """
     mass, volume = _mass_and_volume(mass_g, density_g_ml)
-    return answer(sum(mass) / positive("total volume (mL)", sum(volume)), density_g_ml=density_g_ml)
+    return answer(sum(mass) / sum(volume), mass_g=mass_g, density_g_ml=density_g_ml)
 
 
 def mixture_non_volatile_pct(mass_g: Sequence[float], non_volatile_pct: Sequence[float]) -> float:
@@ -166,11 +166,7 @@ def mixture_voc_g_l(mass_g: Sequence[float], density_g_ml: Sequence[float], voc_
     voc = _percents("voc_pct", voc_pct, mass_g=mass)
     volatile = sum(m * v for m, v in zip(mass, voc, strict=True))
     # grams·per cent over millilitres: 10 turns g/mL·% into g/L
-    return answer(
-        volatile / positive("total volume (mL)", sum(volume)) * 10.0,
-        mass_g=mass_g,
-        density_g_ml=density_g_ml,
-    )
+    return answer(volatile / sum(volume) * 10.0, mass_g=mass_g, density_g_ml=density_g_ml)
 
 
 def voc_by_difference_g_l(non_volatile_pct: float, water_pct: float, density_g_ml: float) -> float:
@@ -282,7 +278,7 @@ def pigment_volume_concentration_pct(pigment_ml: float, binder_ml: float) -> flo
     25.0
     """
     pigment = not_negative("pigment_ml", pigment_ml)
-    film = positive("pigment_ml + binder_ml", pigment + not_negative("binder_ml", binder_ml))
+    film = total("pigment_ml and binder_ml", [pigment, not_negative("binder_ml", binder_ml)])
     return pigment / film * 100.0
 
 
@@ -422,7 +418,9 @@ def consumption_g_m2(
     >>> round(consumption_g_m2(2000.0, 100.0, 1.45, loss_pct=10.0))
     3222
     """
-    kept = positive("100 - loss_pct", 100.0 - percent("loss_pct", loss_pct)) / 100.0
+    kept = 1.0 - percent("loss_pct", loss_pct) / 100.0
+    if kept == 0.0:
+        raise ValueError(f"loss_pct must leave something for the film; got {loss_pct}")
     wet = positive("dry_film_um", dry_film_um) / _volume_solids(volume_solids_pct)
     grams = wet * positive("density_g_ml", density_g_ml) / kept
     return answer(grams, dry_film_um=dry_film_um, density_g_ml=density_g_ml, loss_pct=loss_pct)
@@ -471,14 +469,16 @@ def _volume_solids(volume_solids_pct: float) -> float:
 
 def _masses(mass_g: Sequence[float]) -> list[float]:
     mass = numbers("mass_g", mass_g, not_negative)
-    positive("sum of mass_g", sum(mass))
+    total("mass_g", mass)
     return mass
 
 
 def _mass_and_volume(mass_g: Sequence[float], density_g_ml: Sequence[float]) -> tuple[list[float], list[float]]:
     mass, density = _masses(mass_g), numbers("density_g_ml", density_g_ml, positive)
     same_length(mass_g=mass, density_g_ml=density)
-    return mass, [m / d for m, d in zip(mass, density, strict=True)]
+    volume = [m / d for m, d in zip(mass, density, strict=True)]
+    total("mass_g / density_g_ml", volume, given=(mass_g, density_g_ml))
+    return mass, volume
 
 
 def _percents(name: str, values: Sequence[float], *, mass_g: list[float]) -> list[float]:
@@ -488,5 +488,4 @@ def _percents(name: str, values: Sequence[float], *, mass_g: list[float]) -> lis
 
 
 def _mean(weight: list[float], values: list[float], **given: object) -> float:
-    whole = positive("total of the recipe", sum(weight))
-    return answer(sum(w * v for w, v in zip(weight, values, strict=True)) / whole, **given)
+    return answer(sum(w * v for w, v in zip(weight, values, strict=True)) / sum(weight), **given)

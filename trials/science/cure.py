@@ -4,7 +4,7 @@ A large mixed mass can run away: makers of epoxy systems report that 100 g can p
 do not seal leftovers, and keep out of the fume. Safety data sheets and qualified people take precedence.
 """
 
-from trials.science._refuse import answer, finite, positive
+from trials.science._refuse import answer, celsius, positive
 
 
 def pot_life_min(known_min: float, known_c: float, at_c: float) -> float:
@@ -37,7 +37,7 @@ def pot_life_min(known_min: float, known_c: float, at_c: float) -> float:
     30.0
     """
     minutes = positive("known_min", known_min)
-    tens = (_celsius("at_c", at_c) - _celsius("known_c", known_c)) / 10.0
+    tens = (celsius("at_c", at_c) - celsius("known_c", known_c)) / 10.0
     try:
         life = minutes * 2.0**-tens
     except OverflowError:
@@ -81,8 +81,3 @@ def adiabatic_rise_k(
     heat = 1000.0 * positive("heat_kj_eq", heat_kj_eq) / positive("equivalent_mass_g", equivalent_mass_g)
     rise = heat / positive("heat_capacity_j_g_k", heat_capacity_j_g_k)
     return answer(rise, equivalent_mass_g=equivalent_mass_g, heat_kj_eq=heat_kj_eq)
-
-
-def _celsius(name: str, value: float) -> float:
-    positive(f"{name} + 273.15", finite(name, value) + 273.15)
-    return float(value)

@@ -8,7 +8,7 @@ target, one below 1 is content with less. NIST/SEMATECH e-Handbook, 5.5.3.2.2.
 import math
 from collections.abc import Sequence
 
-from trials.science._refuse import answer, finite, fraction, not_negative, numbers, positive, same_length
+from trials.science._refuse import answer, finite, fraction, not_negative, numbers, positive, same_length, total
 
 
 def larger(y: float, low: float, target: float, *, weight: float = 1.0) -> float:
@@ -155,7 +155,7 @@ def overall(parts: Sequence[float], *, weights: Sequence[float] | None = None) -
     found = numbers("parts", parts, fraction)
     shares = [1.0] * len(found) if weights is None else numbers("weights", weights, not_negative)
     same_length(parts=found, weights=shares)
-    whole = positive("sum of weights", sum(shares))
+    whole = total("weights", shares)
     counted = [(part, share / whole) for part, share in zip(found, shares, strict=True) if share > 0.0]
     if any(part == 0.0 for part, _ in counted):
         return 0.0

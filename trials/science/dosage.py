@@ -10,7 +10,7 @@ source.
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from trials.science._refuse import answer, finite, not_negative, one_of, percent, positive
+from trials.science._refuse import answer, between, not_negative, one_of, percent, positive, total
 
 COUNTINGS = ("on top", "within")
 BASES = ("total", "component", "binder solids")
@@ -205,7 +205,7 @@ def basis_g(basis: str, components: Mapping[str, ComponentMass], component: str 
         masses = [not_negative(f"components[{k!r}].mass_g", part.mass_g) for k, part in components.items()]
     else:
         masses = [_binder_solids_g(letter, part) for letter, part in components.items()]
-    return answer(positive(f"components ({basis}, g)", sum(masses)), components=components)
+    return total(f"components ({basis}, g)", masses)
 
 
 def restate_pct(dosage_pct: float, *, from_basis_g: float, to_basis_g: float) -> float:
@@ -292,7 +292,7 @@ def pct_from_ppm(ppm: float) -> float:
     >>> pct_from_ppm(500.0)
     0.05
     """
-    return percent("ppm as per cent", finite("ppm", ppm) / 10_000.0)
+    return between("ppm", ppm, 0.0, 1e6) / 10_000.0
 
 
 def pct_in_component(total_pct: float, component_share_pct: float) -> float:

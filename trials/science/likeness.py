@@ -10,7 +10,7 @@ from collections.abc import Collection, Hashable, Mapping
 from dataclasses import dataclass
 from numbers import Number
 
-from trials.science._refuse import finite, not_negative, positive
+from trials.science._refuse import finite, not_negative, positive, total
 
 UNKNOWN = 0.5
 
@@ -70,7 +70,7 @@ def nearest(
     [('K1', 0.0, ()), ('K2', 0.25, ('viscosity_pa_s',))]
     """
     shares = {name: not_negative(f"weights[{name!r}]", weight) for name, weight in weights.items()}
-    whole = positive("sum of weights", sum(shares.values()))
+    whole = total("weights", list(shares.values()))
     everyone = {"base": base} | {f"bases[{key!r}]": properties for key, properties in bases.items()}
     columns = {name: _column(name, everyone, ratio=name in by_ratio) for name in shares}
     found = []

@@ -9,7 +9,17 @@ g/mol).
 import math
 from collections.abc import Sequence
 
-from trials.science._refuse import answer, finite, not_negative, numbers, percent, positive, same_length
+from trials.science._refuse import (
+    answer,
+    celsius,
+    finite,
+    not_negative,
+    numbers,
+    percent,
+    positive,
+    same_length,
+    total,
+)
 from trials.science.chemistry import (
     CHEMISTRIES,
     GROUPS,
@@ -188,9 +198,9 @@ def equivalent_of_blend(mass_g: Sequence[float], equivalent_g: Sequence[float]) 
     mass = numbers("mass_g", mass_g, not_negative)
     equivalents = numbers("equivalent_g", equivalent_g, _positive_or_inert)
     same_length(mass_g=mass, equivalent_g=equivalents)
-    total = answer(positive("sum of mass_g", sum(mass)), mass_g=mass_g)
+    whole = total("mass_g", mass)
     moles = answer(sum(m / e for m, e in zip(mass, equivalents, strict=True)), equivalent_g=equivalent_g)
-    return answer(total / moles, mass_g=mass_g) if moles > 0.0 else math.inf
+    return answer(whole / moles, mass_g=mass_g, equivalent_g=equivalent_g) if moles > 0.0 else math.inf
 
 
 def hardener_g(
@@ -391,7 +401,7 @@ def carbon_dioxide_ml(water_g: float, *, temperature_c: float = 23.0) -> float:
     >>> round(carbon_dioxide_ml(0.05), 1)
     67.4
     """
-    kelvin = positive("temperature_c + 273.15", finite("temperature_c", temperature_c) + 273.15)
+    kelvin = celsius("temperature_c", temperature_c) + 273.15
     moles = not_negative("water_g", water_g) / (2.0 * water_equivalent_g)
     millilitres = moles * GAS_J_MOL_K * kelvin / ATMOSPHERE_PA * 1e6
     return answer(millilitres, water_g=water_g, temperature_c=temperature_c)
