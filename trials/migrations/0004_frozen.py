@@ -1,0 +1,38 @@
+"""The functions that the guards of signed records ask: is it signed, and is this transaction an amendment of it?"""
+
+from django.db import migrations
+
+FROZEN = """
+CREATE FUNCTION trials_frozen(the_series bigint, the_trial bigint) RETURNS boolean
+LANGUAGE sql STABLE SET search_path = public, pg_temp AS $$
+    SELECT EXISTS (
+        SELECT 1 FROM trials_signature s
+        WHERE s.meaning = 'performed' AND (s.series_id = the_series OR s.trial_id = the_trial)
+    ) AND NOT EXISTS (
+        SELECT 1 FROM trials_signature s
+        WHERE s.meaning = 'amended' AND s.xid = (pg_current_xact_id()::text)::bigint
+            AND (s.series_id = the_series OR s.trial_id = the_trial)
+    )
+$$;
+
+CREATE FUNCTION trials_series_frozen(the_series bigint) RETURNS boolean
+LANGUAGE sql STABLE SET search_path = public, pg_temp AS $$
+    SELECT trials_frozen(the_series, NULL)
+$$;
+
+CREATE FUNCTION trials_trial_frozen(the_trial bigint) RETURNS boolean
+LANGUAGE sql STABLE SET search_path = public, pg_temp AS $$
+    SELECT coalesce((SELECT trials_frozen(t.series_id, t.id) FROM trials_trial t WHERE t.id = the_trial), false)
+$$;
+"""
+
+UNDO = """
+DROP FUNCTION trials_trial_frozen(bigint);
+DROP FUNCTION trials_series_frozen(bigint);
+DROP FUNCTION trials_frozen(bigint, bigint);
+"""
+
+
+class Migration(migrations.Migration):
+    dependencies = [("trials", "0003_series_and_trials")]
+    operations = [migrations.RunSQL(FROZEN, UNDO)]
