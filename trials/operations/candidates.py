@@ -5,6 +5,7 @@ from trials.models.candidates import Carrier, Chemistry
 
 from .acting import Refused, assign, operation
 from .limits import hold_to_limits
+from .seen import refuse_unseen
 
 SILICONES = (Chemistry.CONCENTRATE, Chemistry.SOLUTION, Chemistry.MODIFIED)
 DOSAGES = ("from_pct", "to_pct", "highest_tried_pct", "carrier_pct")
@@ -22,9 +23,10 @@ def add_candidate(*, actor: Person, material: RawMaterial, **values) -> Candidat
 
 
 @operation()
-def change_candidate(*, actor: Person, candidate: Candidate, **values) -> Candidate:
+def change_candidate(*, actor: Person, candidate: Candidate, seen: str = "", **values) -> Candidate:
     """Write the given fields only."""
     candidate = Candidate.objects.select_for_update().get(pk=candidate.pk)
+    refuse_unseen(candidate, seen)
     assign(candidate, values)
     _check(candidate)
     if values:

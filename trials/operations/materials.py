@@ -9,6 +9,7 @@ from trials.science.hazards import statement
 from .acting import Refused, assign, operation
 from .equivalents import GroupEntry, equivalent_g, groups_of, lot_equivalent_g
 from .limits import hold_to_limits
+from .seen import refuse_unseen
 
 # A code stands on lids, in addresses and behind "#": no spaces, nothing that a marker can't write.
 CODE = re.compile(r"[A-Za-z0-9][A-Za-z0-9.\-]*")
@@ -26,10 +27,14 @@ def add_material(*, actor: Person, groups: Iterable[GroupEntry] = (), **values) 
 
 @operation()
 def change_material(
-    *, actor: Person, material: RawMaterial, groups: Iterable[GroupEntry] | None = None, **values
+    *, actor: Person, material: RawMaterial, groups: Iterable[GroupEntry] | None = None, seen: str = "", **values
 ) -> RawMaterial:
-    """Write the given fields only; ``groups`` replace what stands, None leaves it."""
+    """Write the given fields only; ``groups`` replace what stands, None leaves it.
+
+    ``seen`` is the version (with "groups") that was on the screen.
+    """
     material = RawMaterial.objects.select_for_update().get(pk=material.pk)
+    refuse_unseen(material, seen, parts=("groups",))
     assign(material, values)
     _check_material(material)
     if values:
@@ -49,9 +54,10 @@ def add_lot(*, actor: Person, material: RawMaterial, **values) -> Lot:
 
 
 @operation()
-def change_lot(*, actor: Person, lot: Lot, **values) -> Lot:
+def change_lot(*, actor: Person, lot: Lot, seen: str = "", **values) -> Lot:
     """Write the given fields only; the equivalent weight follows the certificate."""
     lot = Lot.objects.select_for_update(of=["self"]).select_related("material").get(pk=lot.pk)
+    refuse_unseen(lot, seen)
     assign(lot, values)
     _check_lot(lot)
     lot.save(update_fields=[*values, "equivalent_g"])
@@ -67,8 +73,9 @@ def add_paper(*, actor: Person, material: RawMaterial, **values) -> Paper:
 
 
 @operation()
-def change_paper(*, actor: Person, paper: Paper, **values) -> Paper:
+def change_paper(*, actor: Person, paper: Paper, seen: str = "", **values) -> Paper:
     paper = Paper.objects.select_for_update().get(pk=paper.pk)
+    refuse_unseen(paper, seen)
     assign(paper, values)
     _check_paper(paper)
     if values:
