@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from datetime import date, datetime
 from decimal import Decimal, InvalidOperation
 
-from trials.science._refuse import between, finite
+from trials.science._refuse import between
 from trials.science.hazard_statements import STATEMENTS, Statement
 
 SKIN_OR_EYE_IRRITATION = frozenset({"H315", "H319"})
@@ -194,10 +194,11 @@ def _text(code: object) -> str:
 def _decimal_percent(name: str, share: object) -> Decimal:
     try:
         exact = Decimal(str(share))
-    except InvalidOperation:
+        possible = 0 <= exact <= 100
+    except InvalidOperation:  # raised for "not a number" as well
         raise ValueError(f"{name} must be a number; got {share!r}") from None
-    finite(name, exact)
-    between(name, exact, 0.0, 100.0)
+    if not possible:
+        raise ValueError(f"{name} must be between 0 and 100; got {share}")
     return exact
 
 
