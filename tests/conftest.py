@@ -5,17 +5,14 @@ It is started only when a test asks for the database, and ended with the run.
 
 import os
 import secrets
-import shutil
-import tempfile
 from contextlib import contextmanager
-from pathlib import Path
 
 import psycopg
 import pytest
 
-from labbook.database import entry, from_url
-from labbook.server import cluster, programs, roles
-from labbook.server.accounts import server_account
+from labbook.database import from_url
+from labbook.server import roles
+from tests.throwaway import ThrowawayServer
 
 pytest_plugins = ["tests.people"]
 
@@ -24,74 +21,91 @@ TEST_APPLICATION = "labbook_test_application"
 
 
 @contextmanager
-def throwaway_server():
-    """An embedded server in a folder of its own; yields what psycopg needs to connect as its superuser."""
-    account = server_account()
-    folder = Path(tempfile.mkdtemp(prefix="labbook-tests-"))
-    try:
-        if account:
-            folder.chmod(0o711)
-        state = Path(os.environ.get("LABBOOK_STATE", "/var/lib/labbook"))
-        embedded = cluster.Cluster(
-            data=folder / "data",
-            programs=programs.copied_to(state) if account else programs.wheel_folder(),
-            secrets=folder / "secrets",
-            account=account,
-            durable=False,
-        )
-        embedded.create()
-        socket = embedded.make_socket_folder()
-        server = embedded.start(socket)
-        try:
-            with embedded.connect(socket) as connection:
-                yield connection
-        finally:
-            cluster.stop(server)
-            shutil.rmtree(socket, ignore_errors=True)
-    finally:
-        shutil.rmtree(folder, ignore_errors=True)
-
-
-@contextmanager
 def given_server(url: str):
-    from_url("LABBOOK_TEST_URL", url)  # refuses what is no address
     with psycopg.connect(url, autocommit=True) as connection:
         assert connection.info.server_version >= 150000, "LABBOOK_TEST_URL: PostgreSQL 15 or newer is needed"
         yield connection
 
 
 def make_roles(connection) -> dict:
-    """Both roles, the owner also able to act as the application; returns the settings entry of the owner."""
+    """Both roles, the owner also able to act as the application; returns the settings of the owner."""
     password = secrets.token_urlsafe()
     roles.make_role(connection, TEST_OWNER, password, may_create_databases=True)
     roles.make_role(connection, TEST_APPLICATION, secrets.token_urlsafe())
     connection.execute(f"GRANT {TEST_APPLICATION} TO {TEST_OWNER}")
-    known = {"dbname": "labbook", "user": TEST_OWNER, "password": password}
-    return entry(host=connection.info.host, port=connection.info.port, **known)
+    return {"NAME": "labbook", "USER": TEST_OWNER, "PASSWORD": password}
 
 
 @pytest.fixture(scope="session")
-def django_db_modify_db_settings():
+def throwaway_server():
+    """The tests' own server; None where LABBOOK_TEST_URL names one."""
+    if os.environ.get("LABBOOK_TEST_URL"):
+        yield None
+        return
+    server = ThrowawayServer()
+    try:
+        server.start()
+        yield server
+    finally:
+        server.end()
+
+
+@pytest.fixture(scope="session")
+def django_db_keepdb(throwaway_server, request):
+    """Whether the test database outlives the run: in a server that is thrown away, deleting it is idle."""
+    return throwaway_server is not None or request.config.getvalue("reuse_db")
+
+
+@pytest.fixture(scope="session")
+def django_db_modify_db_settings(throwaway_server):
+    if throwaway_server:
+        _use(throwaway_server.database | make_roles(throwaway_server.connection))
+    else:
+        url = os.environ["LABBOOK_TEST_URL"]
+        with given_server(url) as connection:
+            _use(from_url("LABBOOK_TEST_URL", url) | make_roles(connection))
+    os.environ["LABBOOK_APPLICATION_ROLE"] = TEST_APPLICATION
+
+
+def _use(entry: dict) -> None:
+    """Point Django at this database, whatever the settings found when they were read."""
     from django.conf import settings
     from django.db import connections
 
-    url = os.environ.get("LABBOOK_TEST_URL")
-    with given_server(url) if url else throwaway_server() as connection:
-        # In place: Django holds this very entry. A wrapper made for the old entry is thrown away.
-        database = settings.DATABASES["default"]
-        requests = database.get("ATOMIC_REQUESTS", False)
-        database.clear()
-        database.update(make_roles(connection), ATOMIC_REQUESTS=requests)
-        connections.configure_settings(settings.DATABASES)
-        if hasattr(connections._connections, "default"):
-            del connections["default"]
-        os.environ["LABBOOK_APPLICATION_ROLE"] = TEST_APPLICATION
-        yield
+    # In place: Django holds this very entry. A wrapper made for the old entry is thrown away.
+    database = settings.DATABASES["default"]
+    entry["ATOMIC_REQUESTS"] = database.get("ATOMIC_REQUESTS", False)
+    database.clear()
+    database.update(entry)
+    connections.configure_settings(settings.DATABASES)
+    if hasattr(connections._connections, "default"):
+        del connections["default"]
+
+
+@pytest.fixture(scope="session")
+def django_db_setup(django_db_setup, throwaway_server, django_db_blocker):
+    from django.db import connections
+
+    with django_db_blocker.unblock():
+        connections.close_all()
+    if throwaway_server:
+        throwaway_server.keep()
+    yield
+    with django_db_blocker.unblock():
         connections.close_all()
 
 
+@pytest.fixture(scope="session")
+def application_rights(django_db_setup, django_db_blocker):
+    """The rights that the application has in a running notebook, so that a refusal is for the right reason."""
+    from trials.operations.rights import grant_rights
+
+    with django_db_blocker.unblock():
+        grant_rights(role=TEST_APPLICATION)
+
+
 @pytest.fixture
-def as_application_role(db):
+def as_application_role(application_rights, db):
     """A context in which the test acts with the application's rights instead of the owner's.
 
     A refusal inside it rolls back what was done in it, and the role is the owner's again.

@@ -54,7 +54,7 @@ class Cluster:
         password.chmod(0o600)
         self._give_away(aside, password)
         command = [
-            self.programs / "bin" / "initdb", "--pgdata", aside / "data", "--username", KEEPER,
+            self.programs / "initdb", "--pgdata", aside / "data", "--username", KEEPER,
             "--pwfile", password, "--auth=scram-sha-256", "--encoding=UTF8", "--data-checksums",
             # Both are fixed for the life of the data: another provider lets trigram search lose umlauts,
             # and the usual 16 MB segments make an archive of every minute grow by 23 GB a day.
@@ -79,7 +79,7 @@ class Cluster:
         with self.log.open("w") as log:
             self.log.chmod(0o600)
             server = processes.launch(
-                [self.programs / "bin" / "postgres", "-D", self.data],
+                [self.programs / "postgres", "-D", self.data],
                 account=self.account,
                 end_with=signal.SIGINT,
                 cwd="/",

@@ -28,13 +28,14 @@ COPIED = (
 
 
 def wheel_folder() -> Path:
-    return _site() / INSTALLED
+    """The folder of the programs themselves, as each function here returns it."""
+    return _site() / INSTALLED / "bin"
 
 
 def major_version(folder: Path) -> str:
     """The major version of the server in ``folder``, such as ``18``."""
     said = subprocess.run(  # noqa: S603 - our own program, no shell
-        [folder / "bin" / "postgres", "--version"], check=True, capture_output=True, text=True
+        [folder / "postgres", "--version"], check=True, capture_output=True, text=True
     ).stdout
     return re.search(r"(\d+)", said).group(1)
 
@@ -55,7 +56,7 @@ def copied_to(state: Path) -> Path:
             aside.rename(target)
         except OSError:
             shutil.rmtree(aside)  # another start was first
-    return target / INSTALLED
+    return target / INSTALLED / "bin"
 
 
 def _site() -> Path:
