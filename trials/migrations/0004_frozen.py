@@ -1,4 +1,7 @@
-"""The functions that the guards of signed records ask: is it signed, and is this transaction an amendment of it?"""
+"""The functions that the guards of signed records ask: is it signed, and is this transaction an amendment of it?
+
+An amendment is open from when its signature is written without content until it gets it, in one transaction.
+"""
 
 from django.db import migrations
 
@@ -10,7 +13,7 @@ LANGUAGE sql STABLE SET search_path = public, pg_temp AS $$
         WHERE s.meaning = 'performed' AND (s.series_id = the_series OR s.trial_id = the_trial)
     ) AND NOT EXISTS (
         SELECT 1 FROM trials_signature s
-        WHERE s.meaning = 'amended' AND s.xid = (pg_current_xact_id()::text)::bigint
+        WHERE s.meaning = 'amended' AND s.digest = '' AND s.xid = (pg_current_xact_id()::text)::bigint
             AND (s.series_id = the_series OR s.trial_id = the_trial)
     )
 $$;

@@ -14,10 +14,11 @@ UNIQUE_VIOLATION = "23505"
 class Refused(Exception):
     """The write can't be done; ``field`` is the input to blame ("" for the whole), the message quotes its value."""
 
-    def __init__(self, message: str, *, field: str = ""):
+    def __init__(self, message: str, *, field: str = "", signed: bool = False):
         super().__init__(message)
         self.message = message
         self.field = field
+        self.signed = signed  # the record is signed: an amendment would do it
 
 
 def operation(needs=may_write):
@@ -40,7 +41,7 @@ def operation(needs=may_write):
                 with transaction.atomic(), pghistory.context(person=actor.pk, by=actor.full_name):
                     return function(actor=actor, **given)
             except IntegrityError as error:
-                raise Refused(_said(error)) from error
+                raise Refused(_said(error), signed=_frozen(error)) from error
 
         return write
 
@@ -54,6 +55,10 @@ def _said(error: IntegrityError) -> str:
         return f"There is one already: {diagnosis.message_detail}"
     primary = diagnosis.message_primary
     return f"{primary[:1].upper()}{primary[1:]} ({diagnosis.constraint_name})."
+
+
+def _frozen(error: IntegrityError) -> bool:
+    return str(error.__cause__.diag.constraint_name).endswith("_frozen")
 
 
 def assign(record, values: dict):

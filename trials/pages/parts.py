@@ -4,8 +4,12 @@ from contextlib import contextmanager
 from functools import wraps
 
 from django.core.exceptions import PermissionDenied
+from django.utils import timezone
 
 from trials.operations.acting import Refused
+from trials.operations.signing import amending
+
+from .password import is_own_password
 
 
 def needs(predicate):
@@ -30,3 +34,26 @@ def told_at(form):
         yield
     except Refused as refusal:
         form.add_error(refusal.field if refusal.field in form.fields else None, refusal.message)
+        form.signed = refusal.signed
+
+
+def writing(request, form, record):
+    """``told_at`` for a write to a series or trial: what is signed changes by an amendment when a reason is given.
+
+    After a refusal for that cause ``form.signed`` is true, and ``components/amendment.html`` asks for the reason and
+    the password inside the same form, so that nothing typed is lost.
+    """
+    reason = request.POST.get("amend_reason", "").strip()
+    if not reason:
+        return told_at(form)
+    return _amending(request, form, record, reason)
+
+
+@contextmanager
+def _amending(request, form, record, reason):
+    with told_at(form):
+        wrong = is_own_password(request, request.POST.get("amend_password", ""))
+        if wrong:
+            raise Refused(wrong, signed=True)
+        with amending(actor=request.user, now=timezone.now(), record=record, reason=reason):
+            yield

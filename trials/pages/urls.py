@@ -10,4 +10,5 @@ urlpatterns = [
     path("", include("trials.pages.materials.urls")),
     path("", include("trials.pages.candidates.urls")),
     path("", include("trials.pages.bases.urls")),
+    path("", include("trials.pages.signing.urls")),
 ]

@@ -6,8 +6,10 @@ from dataclasses import dataclass
 from django.db import connection
 from psycopg import sql
 
-from trials.models import Seal
+from trials.models import Seal, Signature
 from trials.models.history import history_models
+
+from .canonical import canonical, digest
 
 NOUGHT = "0" * 64
 
@@ -29,6 +31,7 @@ def doubts() -> Iterator[Doubt]:
     for history in history_models():
         yield from _rows_against_events(history)
     yield from _broken_seals()
+    yield from _broken_signatures()
 
 
 def unsealed_events() -> int:
@@ -91,3 +94,19 @@ def _recomputed(seal: Seal) -> tuple[int, str]:
             [seal.previous, seal.from_xid, seal.to_xid, seal.from_xid, seal.to_xid],
         )
         return cursor.fetchone()
+
+
+def _broken_signatures() -> Iterator[Doubt]:
+    """Each signature against its own content, the chain over all, and each signed record against its newest one."""
+    chain, heads = "", {}
+    for signature in Signature.objects.select_related("person", "series", "trial").order_by("pk").iterator():
+        record = signature.series or signature.trial
+        name = f"{signature.pk} on {record}"
+        if digest(signature) != signature.digest:
+            yield Doubt("trials_signature", name, "its content, signer or chain does not give its digest")
+        if signature.previous_all != chain or signature.previous != (heads[record].digest if record in heads else ""):
+            yield Doubt("trials_signature", name, "the chain is broken: a signature before this one is missing")
+        chain, heads[record] = signature.digest, signature
+    for record, newest in heads.items():
+        if canonical(record) != newest.canonical:
+            yield Doubt(record._meta.db_table, str(record), "the record is not what was signed")

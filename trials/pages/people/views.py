@@ -1,14 +1,14 @@
 import time
 
-from allauth.account.adapter import get_adapter
 from django.contrib import auth
 from django.contrib.auth.decorators import login_not_required
-from django.core.exceptions import ValidationError
 from django.http import HttpResponse, HttpResponseRedirect, JsonResponse
 from django.shortcuts import redirect, render, resolve_url
 from django.utils.http import url_has_allowed_host_and_scheme
 from django.views.decorators.debug import sensitive_post_parameters
 from django.views.decorators.http import require_POST
+
+from trials.pages.password import authenticated
 
 from .forms import SignInForm, UnlockForm
 
@@ -20,18 +20,6 @@ def _next(request) -> str:
     return wanted if wanted and safe else resolve_url("today")
 
 
-def _authenticate(request, form, name: str):
-    """The person, or an error in the form that does not tell which half was wrong."""
-    try:
-        person = get_adapter(request).authenticate(request, username=name, password=form.cleaned_data["password"])
-    except ValidationError:
-        form.add_error(None, "Too many attempts with this name. Wait five minutes, or ask an administrator.")
-        return None
-    if person is None:
-        form.add_error(None, "The name and the password do not go together. Check both.")
-    return person
-
-
 @login_not_required
 @sensitive_post_parameters("password")
 def sign_in(request):
@@ -39,7 +27,7 @@ def sign_in(request):
         return redirect(_next(request))
     form = SignInForm(request.POST or None)
     if request.method == "POST" and form.is_valid():
-        person = _authenticate(request, form, form.cleaned_data["sign_in_name"])
+        person = authenticated(request, form, form.cleaned_data["sign_in_name"])
         if person:
             auth.login(request, person)
             request.session["seen"] = int(time.time())
@@ -78,7 +66,7 @@ def locked(request):
     """The locked screen as a page of its own, for a browser that comes back to a locked session."""
     form = UnlockForm(request.POST or None)
     if request.method == "POST" and form.is_valid():
-        person = _authenticate(request, form, request.user.sign_in_name)
+        person = authenticated(request, form, request.user.sign_in_name)
         if person:
             _unlock(request)
             return HttpResponseRedirect(_next(request))
@@ -97,7 +85,7 @@ def _unlock(request):
 def unlock(request):
     """The same from within a page, so that what was typed stays: 204, or 403 with the reason."""
     form = UnlockForm(request.POST)
-    if form.is_valid() and _authenticate(request, form, request.user.sign_in_name):
+    if form.is_valid() and authenticated(request, form, request.user.sign_in_name):
         _unlock(request)
         return HttpResponse(status=204)
     reasons = [message for messages in form.errors.values() for message in messages]
