@@ -7,10 +7,12 @@ from dataclasses import dataclass
 import numpy as np
 import scipy  # its submodules load on first use, so that the web server starts without them
 
-from trials.science._groups import as_values
-from trials.science._refuse import between, finite, finite_array, one_of, same_length
+from trials.science._groups import LARGEST, as_values
+from trials.science._refuse import between, finite_array, one_of, same_length
 
 WEIGHTS = ("quadratic", "linear", None)
+# Mean squares are taken from a table scaled to 1: what is smaller than this is rounding.
+ROUNDING = 1e-14
 SCALES = ("nominal", "ordinal", "interval", "ratio")
 
 
@@ -37,6 +39,7 @@ class Intraclass:
     icc_1_k: float | None
     icc_2_k: float | None
     icc_3_k: float | None
+    note: str
 
 
 def weighted_kappa(
@@ -141,7 +144,7 @@ def krippendorff_alpha(ratings: Sequence[Sequence[float | None]], *, scale: str 
         return None
     import krippendorff  # noqa: PLC0415 - takes 0.1 s and only this function needs it
 
-    return float(krippendorff.alpha(reliability_data=paired, level_of_measurement=scale))
+    return float(krippendorff.alpha(reliability_data=_without_unit(paired, scale), level_of_measurement=scale))
 
 
 def fleiss_kappa(table: Sequence[Sequence[int]]) -> float | None:
@@ -216,14 +219,16 @@ def intraclass(ratings: Sequence[Sequence[float]]) -> Intraclass:
         raise ValueError(f"ratings need at least 2 panels and 2 readers; got shape {table.shape}")
     between_panels, between_readers, left, within = _mean_squares(table)
     of_readers = (between_readers - left) / panels
-    return Intraclass(
-        icc_1_1=_ratio(between_panels - within, between_panels + (readers - 1) * within),
-        icc_2_1=_ratio(between_panels - left, between_panels + (readers - 1) * left + readers * of_readers),
-        icc_3_1=_ratio(between_panels - left, between_panels + (readers - 1) * left),
-        icc_1_k=_ratio(between_panels - within, between_panels),
-        icc_2_k=_ratio(between_panels - left, between_panels + of_readers),
-        icc_3_k=_ratio(between_panels - left, between_panels),
-    )
+    six = {
+        "icc_1_1": _ratio(between_panels - within, between_panels + (readers - 1) * within),
+        "icc_2_1": _ratio(between_panels - left, between_panels + (readers - 1) * left + readers * of_readers),
+        "icc_3_1": _ratio(between_panels - left, between_panels + (readers - 1) * left),
+        "icc_1_k": _ratio(between_panels - within, between_panels),
+        "icc_2_k": _ratio(between_panels - left, between_panels + of_readers),
+        "icc_3_k": _ratio(between_panels - left, between_panels),
+    }
+    undefined = None in six.values()
+    return Intraclass(**six, note="The panels differ too little for all six forms." if undefined else "")
 
 
 def _positions(grades: Sequence[Hashable]) -> dict[Hashable, int]:
@@ -256,13 +261,27 @@ def _credit(size: int, weights: str | None) -> np.ndarray:
 
 
 def _with_gaps(ratings: Sequence[Sequence[float | None]]) -> np.ndarray:
-    rows = [
-        [math.nan if value is None else finite(f"ratings[{i}][{j}]", value) for j, value in enumerate(row)]
-        for i, row in enumerate(ratings)
-    ]
+    rows = [[_rating(f"ratings[{i}][{j}]", value) for j, value in enumerate(row)] for i, row in enumerate(ratings)]
     if len(rows) < 2 or len({len(row) for row in rows}) > 1:
         raise ValueError(f"ratings need at least 2 rows of one length; got lengths {[len(row) for row in rows]}")
     return np.array(rows, dtype=float)
+
+
+def _rating(name: str, value: float | None) -> float:
+    return math.nan if value is None else between(name, value, -LARGEST, LARGEST)
+
+
+def _without_unit(table: np.ndarray, scale: str) -> np.ndarray:
+    """The same ratings near 1, for alpha knows no unit, and the library squares what it is given."""
+    given = np.isfinite(table)
+    moved = table.copy()
+    if scale == "ratio":
+        moved[given] /= table[given].max()
+    elif scale == "interval":
+        moved[given] = (table[given] - table[given].min()) / np.ptp(table[given])
+    else:
+        moved[given] = np.unique(table[given], return_inverse=True)[1]
+    return moved
 
 
 def _mean_squares(table: np.ndarray) -> tuple[float, float, float, float]:
@@ -284,5 +303,4 @@ def _mean_squares(table: np.ndarray) -> tuple[float, float, float, float]:
 
 
 def _ratio(above: float, below: float) -> float | None:
-    # The mean squares are of a table scaled to 1: what is smaller than this is rounding.
-    return above / below if below > 1e-14 else None
+    return above / below if below > ROUNDING else None

@@ -185,7 +185,7 @@ def upper_bound_per_dm2(count: int, area_dm2: float, *, level: float = 0.95) -> 
     Parameters
     ----------
     count : int
-        Number found, at least 0.
+        Number found, 0 to a thousand million.
     area_dm2 : float
         Area searched, dm², above 0.
     level : float
@@ -210,7 +210,7 @@ def upper_bound_per_dm2(count: int, area_dm2: float, *, level: float = 0.95) -> 
     >>> round(upper_bound_per_dm2(0, 1.0), 3)
     2.996
     """
-    number = whole("count", count)
+    number = between("count", whole("count", count), 0, 1e9)
     area = positive("area_dm2", area_dm2)
     level = between("level", level, 0.5, 0.9999)
     bound = float(scipy.special.gammaincinv(number + 1.0, level)) / area

@@ -68,14 +68,17 @@ def pool(effects: Sequence[float], variances: Sequence[float], *, level: float =
     y = as_values("effects", effects)
     v = _variances(variances)
     same_length(effects=y, variances=v)
+    # Differences from the first, so that large effects that are nearly alike keep their digits.
+    origin = float(y[0])
+    y = y - origin
     level = between("level", level, 0.5, 0.9999)
     if y.size == 1:
         note = "One series only: nothing to pool. Its own interval stands with the series."
-        return Pooled(float(y[0]), None, None, None, None, None, None, None, None, 1, note)
+        return Pooled(origin, None, None, None, None, None, None, None, None, 1, note)
     q = _spread(y, v, 0.0)
     tau2 = _between_series(y, v)
     weights = 1.0 / (v + tau2)
-    estimate = float(weights @ y / weights.sum())
+    estimate = origin + float(weights @ y / weights.sum())
     error2 = _spread(y, v, tau2) / ((y.size - 1) * float(weights.sum()))
     reach = _t(level, y.size - 1) * error2**0.5
     ahead = _t(level, y.size - 2) * (tau2 + error2) ** 0.5 if y.size > 2 else None
@@ -116,8 +119,10 @@ def _between_series(y: np.ndarray, v: np.ndarray) -> float:
     expected = y.size - 1
     if _spread(y, v, 0.0) <= expected:
         return 0.0
-    # At this size every weight is below 1 / Σ(y − mean)², so that the spread stays below 1.
+    # From here on every weight is below 1 / Σ(y − mean)², and the spread below 1; doubling outruns rounding.
     high = float(np.sum((y - y.mean()) ** 2))
+    while _spread(y, v, high) > expected:
+        high *= 2.0
     return float(scipy.optimize.brentq(lambda tau2: _spread(y, v, tau2) - expected, 0.0, high, rtol=1e-12))
 
 

@@ -67,7 +67,7 @@ def trend(groups: Sequence[Sequence[float]], *, side: str) -> Trend:
     p_exact = None
     if chance is not None:
         p_exact = exact_ranks.one_p(float(chance[: doubled + 1].sum()), float(chance[doubled:].sum()), side)
-    if corrected <= 0.0:
+    if len(set(np.concatenate(arrays).tolist())) == 1:
         return Trend(doubled / 2.0, p_exact, None, None, None, "All values are equal: there is no trend to see.")
     z = (doubled / 2.0 - mean) / math.sqrt(corrected)
     p_normal = exact_ranks.one_p(float(scipy.special.ndtr(z)), float(scipy.special.ndtr(-z)), side)
