@@ -166,6 +166,18 @@ def test_tukey_sas_example():
     assert (first.p, second.p, third.p) == pytest.approx((0.014448, 0.98031, 0.020331), rel=1e-4)
 
 
+@pytest.mark.parametrize(
+    ("sizes", "df", "quantile"), [((5, 5, 5), 12, 3.77293), ((4, 4, 5), 10, 3.87678), ((6, 6, 6, 6), 20, 3.95829)]
+)
+def test_tukey_reaches_as_far_as_the_studentized_range(sizes, df, quantile):
+    # scipy.stats.studentized_range.ppf(0.95, groups, df) 1.17.1; printed tables give 3.77, 3.88 and 3.96.
+    groups = [np.arange(size) * 1.0 for size in sizes]
+    pooled = np.sqrt(sum(np.sum((group - group.mean()) ** 2) for group in groups) / df)
+    first = pairwise(groups)[0]
+    error = pooled * np.sqrt((1 / sizes[0] + 1 / sizes[1]) / 2)
+    assert (first.high - first.estimate) / error == pytest.approx(quantile, abs=1e-5)
+
+
 def test_tukey_unequal_groups_against_scipy():
     groups = [SAS_GROUPS[0][:3], SAS_GROUPS[1], SAS_GROUPS[2][:4]]
     theirs = stats.tukey_hsd(*groups)  # scipy 1.17.1, Tukey-Kramer
