@@ -33,7 +33,7 @@ class Onset:
 
     dosage_pct: float | None
     reason: str
-    clear_to_pct: float | None
+    clear_to_pct: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
