@@ -14,7 +14,7 @@ from labbook.database import from_url
 from labbook.server import roles
 from tests.throwaway import ThrowawayServer
 
-pytest_plugins = ["tests.people"]
+pytest_plugins = ["tests.people", "tests.access.world"]
 
 TEST_OWNER = "labbook_test_owner"
 TEST_APPLICATION = "labbook_test_application"
@@ -152,3 +152,10 @@ def _copy_database(connection, shared: str, copy: str) -> None:
 def _drop_database(connection, copy: str) -> None:
     with connection._nodb_cursor() as cursor:
         cursor.execute(f'DROP DATABASE "{copy}" WITH (FORCE)')
+
+
+@pytest.fixture(autouse=True)
+def _plain_static(settings):
+    """Pages are rendered without collected files; that the collected ones exist is shown in the browser tests."""
+    plain = {"BACKEND": "django.contrib.staticfiles.storage.StaticFilesStorage"}
+    settings.STORAGES = settings.STORAGES | {"staticfiles": plain}
