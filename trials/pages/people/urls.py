@@ -1,6 +1,6 @@
 from django.urls import path
 
-from . import views
+from . import keeping, views
 
 urlpatterns = [
     path("sign-in/", views.sign_in, name="sign_in"),
@@ -9,4 +9,8 @@ urlpatterns = [
     path("lock/", views.lock, name="lock"),
     path("locked/", views.locked, name="locked"),
     path("unlock/", views.unlock, name="unlock"),
+    path("people/", keeping.people, name="people"),
+    path("people/new/", keeping.person_new, name="person_new"),
+    path("people/<int:pk>/change/", keeping.person_change, name="person_change"),
+    path("own-password/", keeping.own_password, name="own_password"),
 ]
