@@ -1,0 +1,29 @@
+import time
+from datetime import date
+
+from django.core.management.base import BaseCommand, CommandError
+from django.utils import timezone
+
+from trials.demo.fill import fill
+from trials.operations.acting import Refused
+
+
+class Command(BaseCommand):
+    help = "Fill an empty notebook with an invented laboratory."
+
+    def add_arguments(self, parser):
+        parser.add_argument(
+            "--until",
+            type=date.fromisoformat,
+            help="the day that its two years end on, as 2026-03-02 (default: today)",
+        )
+
+    def handle(self, *, until, **_options):
+        started = time.monotonic()
+        try:
+            fill(until=until or timezone.localdate(), say=self.stdout.write)
+        except Refused as refusal:
+            raise CommandError(
+                f"The demonstration fills an empty notebook only. {refusal.message}", returncode=2
+            ) from refusal
+        self.stdout.write(f"That took {time.monotonic() - started:.1f} s.")
