@@ -48,6 +48,10 @@ def test_no_air_and_nothing_but_air():
     assert air.density_at_air_g_ml(1.25, 100.0) == 0.0
 
 
+def test_the_widest_range_of_all():
+    assert air.air_pct(1.0, 1.8e306) == pytest.approx(100.0)
+
+
 def test_worse_than_the_blank():
     assert air.defoaming_efficiency_pct(1.00, 1.05, 1.25) == pytest.approx(-25.0)
     assert air.retention_pct(50.0, -10.0) == pytest.approx(-20.0)

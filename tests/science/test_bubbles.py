@@ -16,6 +16,7 @@ INF = math.inf
         (lambda: bubbles.stokes_m_s(100.0, 1.0, 1.1, gas_viscosity_pa_s=-1.0), "gas_viscosity_pa_s .*got -1.0"),
         (lambda: bubbles.stokes_m_s(INF, 1.0, 1.1), "diameter_um must be a finite number; got inf"),
         (lambda: bubbles.rise_m_s(1e6, 1e-6, 1.1), "no finite answer for diameter_um=1000000.0"),
+        (lambda: bubbles.rise_m_s(1e155, 1.0, 1e155), r"no finite answer for diameter_um=1e\+155"),
         (lambda: bubbles.growth_from_doubling_s(0.0), "doubling_s must be above 0; got 0.0"),
         (lambda: bubbles.growth_from_doubling_s(math.nan), "doubling_s must be a number; got nan"),
         (lambda: bubbles.risen_um(-1.0, 100.0, 1.0, 1.1), "seconds must not be negative; got -1.0"),

@@ -79,7 +79,7 @@ def air_pct(density_g_ml: float, air_free_g_ml: float, *, air_g_ml: float = 0.0)
             f"air_g_ml must be below density_g_ml ({density_g_ml}) and air_free_g_ml ({air_free_g_ml});"
             f" got {air_g_ml}"
         )
-    return 100.0 * (free - density) / (free - air)
+    return (free - density) / (free - air) * 100.0
 
 
 def air_pct_uncertainty(density_g_ml: float, air_free_g_ml: float, u_density: float, u_air_free: float) -> float:
@@ -183,7 +183,7 @@ def defoaming_efficiency_pct(density_g_ml: float, blank_g_ml: float, air_free_g_
     blank = positive("blank_g_ml", blank_g_ml)
     if blank >= free:
         raise ValueError(f"blank_g_ml must be below air_free_g_ml ({air_free_g_ml}); got {blank_g_ml}")
-    return answer(100.0 * (density - blank) / (free - blank), blank_g_ml=blank_g_ml)
+    return answer((density - blank) / (free - blank) * 100.0, blank_g_ml=blank_g_ml)
 
 
 def retention_pct(fresh_pct: float, stored_pct: float) -> float:

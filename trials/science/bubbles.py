@@ -11,6 +11,7 @@ import math
 from dataclasses import dataclass
 
 from fluids.drag import v_terminal
+from fluids.numerics import UnconvergedError
 
 from trials.science._refuse import answer, not_negative, positive
 from trials.science.surface import bridging, entering, laplace_pa, spreading
@@ -145,7 +146,7 @@ def rise_m_s(diameter_um: float, viscosity_pa_s: float, density_g_ml: float, *, 
     given = {"diameter_um": diameter_um, "viscosity_pa_s": viscosity_pa_s, "density_g_ml": density_g_ml}
     try:
         speed = v_terminal(diameter, liquid + lift / GRAVITY_M_S2, liquid, viscosity)
-    except (ArithmeticError, ValueError, TypeError, RuntimeError):
+    except (ArithmeticError, ValueError, TypeError, UnconvergedError):
         speed = math.nan
     return answer(speed if isinstance(speed, float) else math.nan, **given)
 

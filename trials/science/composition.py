@@ -345,7 +345,7 @@ def wet_film_um(dry_film_um: float, volume_solids_pct: float) -> float:
     >>> round(wet_film_um(100.0, 65.0), 2)
     153.85
     """
-    wet = positive("dry_film_um", dry_film_um) / _volume_solids(volume_solids_pct)
+    wet = positive("dry_film_um", dry_film_um) * 100.0 / _volume_solids(volume_solids_pct)
     return answer(wet, dry_film_um=dry_film_um, volume_solids_pct=volume_solids_pct)
 
 
@@ -379,7 +379,7 @@ def spreading_rate_m2_l(dry_film_um: float, volume_solids_pct: float) -> float:
     >>> spreading_rate_m2_l(125.0, 65.0)
     5.2
     """
-    rate = 1000.0 * _volume_solids(volume_solids_pct) / positive("dry_film_um", dry_film_um)
+    rate = 10.0 * _volume_solids(volume_solids_pct) / positive("dry_film_um", dry_film_um)
     return answer(rate, dry_film_um=dry_film_um, volume_solids_pct=volume_solids_pct)
 
 
@@ -421,7 +421,7 @@ def consumption_g_m2(
     kept = 1.0 - percent("loss_pct", loss_pct) / 100.0
     if kept == 0.0:
         raise ValueError(f"loss_pct must leave something for the film; got {loss_pct}")
-    wet = positive("dry_film_um", dry_film_um) / _volume_solids(volume_solids_pct)
+    wet = positive("dry_film_um", dry_film_um) * 100.0 / _volume_solids(volume_solids_pct)
     grams = wet * positive("density_g_ml", density_g_ml) / kept
     return answer(grams, dry_film_um=dry_film_um, density_g_ml=density_g_ml, loss_pct=loss_pct)
 
@@ -464,7 +464,7 @@ def cost_in_use(price_per_kg: float, dosage_pct: float, consumption_g_m2: float)
 
 
 def _volume_solids(volume_solids_pct: float) -> float:
-    return positive("volume_solids_pct", percent("volume_solids_pct", volume_solids_pct)) / 100.0
+    return positive("volume_solids_pct", percent("volume_solids_pct", volume_solids_pct))
 
 
 def _masses(mass_g: Sequence[float]) -> list[float]:

@@ -113,9 +113,9 @@ def dosage_pct(additive_g: float, basis_g: float, *, counting: str = "on top", a
     """
     grams = not_negative("additive_g", additive_g)
     basis = positive("basis_g", basis_g)
-    active = _active(active_pct)
+    active = _active_pct(active_pct)
     whole = basis if one_of("counting", counting, COUNTINGS) == "on top" else basis + grams
-    return answer(grams / whole * active * 100.0, additive_g=additive_g, basis_g=basis_g)
+    return answer(grams / whole * active, additive_g=additive_g, basis_g=basis_g)
 
 
 def top_up_g(
@@ -362,8 +362,8 @@ def dilution(additive_g: float, strength_pct: float) -> Dilution:
     Dilution(weighed_g=2.0, carrier_g=1.8)
     """
     grams = not_negative("additive_g", additive_g)
-    strength = positive("strength_pct", percent("strength_pct", strength_pct)) / 100.0
-    weighed = answer(grams / strength, additive_g=additive_g, strength_pct=strength_pct)
+    strength = positive("strength_pct", percent("strength_pct", strength_pct))
+    weighed = answer(grams * 100.0 / strength, additive_g=additive_g, strength_pct=strength_pct)
     return Dilution(weighed_g=weighed, carrier_g=weighed - grams)
 
 
@@ -444,14 +444,14 @@ def partner_g(
     return answer(partner, a_g=a_g, parts_a=parts_a, parts_b=parts_b, additive_g=additive_g)
 
 
-def _active(active_pct: float) -> float:
-    return positive("active_pct", percent("active_pct", active_pct)) / 100.0
+def _active_pct(active_pct: float) -> float:
+    return positive("active_pct", percent("active_pct", active_pct))
 
 
 def _share(name: str, dosage_pct: float, counting: str, active_pct: float) -> float:
     """Additive as supplied over its whole, refused where "within" leaves nothing for the basis."""
     one_of("counting", counting, COUNTINGS)
-    share = percent(name, dosage_pct) / 100.0 / _active(active_pct)
+    share = percent(name, dosage_pct) / _active_pct(active_pct)
     if counting == "within" and share >= 1.0:
         raise ValueError(
             f"{name} counted within must stay below active_pct ({active_pct}), or no room is left"
