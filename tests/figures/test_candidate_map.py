@@ -3,7 +3,7 @@ from xml.etree import ElementTree
 
 import pytest
 
-from trials.figures.candidate_map import HEIGHT, WIDTH, MapPoint, candidate_map
+from trials.figures.candidate_map import WIDTH, MapPoint, candidate_map
 
 
 def _point(code="AR-01", strength=3, tip_speed_m_s=4.0, minutes=5.0, silicone=True, href=""):
@@ -46,17 +46,28 @@ def test_point_without_a_tip_speed_is_left_out():
 
 
 def test_codes_on_one_spot_do_not_lie_on_each_other():
-    places = list(_labels(_drawn(*(_point(f"AR-0{n}") for n in range(1, 7)))).values())
-    assert len(places) == 6
-    assert all(abs(a[1] - b[1]) >= 15 or abs(a[0] - b[0]) >= 43 for a in places for b in places if a is not b)
+    rows = [y for _, y in _labels(_drawn(*(_point(f"AR-0{n}") for n in range(1, 8)))).values()]
+    assert len(rows) == 7
+    assert min(abs(a - b) for number, a in enumerate(rows) for b in rows[:number]) >= 15
+
+
+def test_stronger_stands_higher_however_many_share_a_strength():
+    crowd = [_point(f"AR-1{n}", strength=4) for n in range(9)]
+    places = _labels(_drawn(_point("AR-01", strength=5), *crowd, _point("AR-02", strength=3)))
+    crowded = [y for code, (_, y) in places.items() if code.startswith("AR-1")]
+    assert places["AR-01"][1] < min(crowded)
+    assert max(crowded) < places["AR-02"][1]
 
 
 @pytest.mark.parametrize("speed", [0.1, 8.0, 23.5])
 def test_everything_stays_on_the_sheet(speed):
     root = _drawn(_point(tip_speed_m_s=speed, strength=5), _point("AR-02", tip_speed_m_s=speed, strength=1))
-    for x, y in _labels(root).values():
-        assert 0 < x < WIDTH
-        assert 0 < y < HEIGHT
+    texts = [text for text in root.iter("text") if _is_code(text)]
+    for text in texts:
+        width = 9.5 * len(text.text) * (-1 if text.get("text-anchor") == "end" else 1)
+        assert 0 < float(text.get("x")) < WIDTH
+        assert 0 < float(text.get("x")) + width <= WIDTH
+        assert 0 < float(text.get("y")) < float(root.get("height"))
 
 
 def test_text_from_people_is_escaped():
