@@ -173,7 +173,7 @@ class TestLot:
         lot = Lot.objects.get()
         assert (str(lot.equivalent_g), str(lot.water_pct), lot.shaken, lot.warmed) == ("136.364", "0.05", None, True)
         page = client.get("/materials/HD-210/").content.decode()
-        assert "from NCO content, % 30.8 on the certificate, in place of 135.484" in page
+        assert "from NCO content 30.8 %, in place of 135.484" in page
 
     def test_refusal_of_the_record_stands_at_the_field(self, client, bench, material):
         client.force_login(bench)

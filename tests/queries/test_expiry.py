@@ -33,7 +33,9 @@ def test_no_end_is_said():
     [
         ([], "none", False),
         ([None, 400], "2", False),
-        ([-1, 0, 30, 61, None], "5, 1 expired, 2 within 60 days", True),
+        ([-1], "1: expired", True),
+        ([30], "1: within 60 days", True),
+        ([-1, 0, 30, 61, None], "5: 1 expired, 2 within 60 days", True),
     ],
 )
 def test_several_ends_are_counted(days, words, urgent):

@@ -74,8 +74,8 @@ def test_row_counts_stock_and_what_expires(bench):
     add_lot(actor=bench, material=material, number="3")
     add_paper(actor=bench, material=material, subject="emissions", title="Report", expires=date(2026, 3, 30))
     (row,) = find_materials(today=TODAY).rows
-    assert (row.on_hand_kg, row.lots.words) == (Decimal("3.75"), "3, 1 expired")
-    assert (row.papers.words, row.price_per_kg) == ("1, 1 within 60 days", Decimal("4.20"))
+    assert (row.on_hand_kg, row.lots.words) == (Decimal("3.75"), "3: 1 expired")
+    assert (row.papers.words, row.price_per_kg) == ("1: within 60 days", Decimal("4.20"))
 
 
 class TestSheet:
@@ -109,13 +109,29 @@ class TestSheet:
         assert [(fact.label, fact.value, fact.source) for fact in lots[0].overrides] == [
             ("Density", Decimal("1.17"), "in place of 1.16"),
             ("Non-volatile content", Decimal(99), "the material states none"),
-            (
-                "Equivalent weight",
-                Decimal(189),
-                "from equivalent weight, g/eq 189 on the certificate, in place of 187",
-            ),
+            ("Equivalent weight", Decimal(189), "in place of 187"),
         ]
         assert lots[1].overrides == ()
+
+    def test_equivalent_says_what_it_was_reckoned_from(self, bench):
+        material = _material(bench, groups=[GroupEntry("isocyanate", "NCO content", Decimal(31))])
+        add_lot(
+            actor=bench,
+            material=material,
+            number="1",
+            certificate_as="NCO content",
+            certificate_value=Decimal("30.8"),
+            appearance="clear",
+            shaken=True,
+            warmed=False,
+        )
+        (view,) = material_sheet(material, person=bench, today=TODAY).lots
+        assert view.overrides[0].source == "from NCO content 30.8 %, in place of 135.484"
+        assert view.bottle == "shaken, not warmed, clear"
+
+    def test_figures_that_nobody_entered_are_said_to_be_so(self, bench):
+        facts = {fact.label: fact for fact in material_sheet(_material(bench), person=bench, today=TODAY).facts}
+        assert (facts["Density"].value, facts["Density"].unit) == ("not stated", "")
 
     def test_hazards_are_labelled_with_their_wording(self, bench):
         sheet = material_sheet(_material(bench, hazards=["H317", "H314"]), person=bench, today=TODAY)

@@ -33,10 +33,13 @@ def in_all(ends: Iterable[date | None], today: date) -> Standing:
     ends = list(ends)
     expired = sum(end is not None and end < today for end in ends)
     soon = sum(end is not None and 0 <= (end - today).days <= NOTICE_DAYS for end in ends)
-    said = [f"{expired} expired"] * bool(expired) + [f"{soon} within {NOTICE_DAYS} days"] * bool(soon)
     if not ends:
         return Standing("none", urgent=False)
-    return Standing(", ".join([str(len(ends)), *said]), urgent=bool(said))
+    if len(ends) == 1:
+        said = ["expired"] * expired + [f"within {NOTICE_DAYS} days"] * soon
+    else:
+        said = [f"{expired} expired"] * bool(expired) + [f"{soon} within {NOTICE_DAYS} days"] * bool(soon)
+    return Standing(f"{len(ends)}: {', '.join(said)}" if said else str(len(ends)), urgent=bool(said))
 
 
 def _days(count: int) -> str:

@@ -8,13 +8,13 @@ from django.db.models import F, Prefetch
 
 from trials import access
 from trials.models import Base, Candidate, Lot, Paper, RawMaterial, ReactiveGroup
-from trials.models.materials import EnteredAs
+from trials.models.materials import EnteredAs, Function
 from trials.science import hazards
 from trials.science.ranges import DENSITY_OF_FUNCTION_G_ML, EQUIVALENT_OF_GROUP_G
 
 from .expiry import Standing, in_all, standing
 from .listing import Found, found, with_words
-from .stated import StatedFact, fact, stated
+from .stated import StatedFact, as_entered, fact, stated
 
 FACTS = (
     "density_g_ml",
@@ -47,6 +47,13 @@ class LotView:
     lot: Lot
     standing: Standing
     overrides: tuple[StatedFact, ...]
+    bottle: str
+
+
+@dataclass(frozen=True, slots=True)
+class GroupView:
+    group: ReactiveGroup
+    entered: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,13 +66,14 @@ class PaperView:
 class MaterialSheet:
     material: RawMaterial
     facts: tuple[StatedFact, ...]
-    groups: tuple[ReactiveGroup, ...]
+    groups: tuple[GroupView, ...]
     lots: tuple[LotView, ...]
     papers: tuple[PaperView, ...]
     label: hazards.Label
     statements: tuple[tuple[str, str], ...]
     bases: tuple[Base, ...]
     candidate: Candidate | None
+    may_be_candidate: bool
     unusual: tuple[str, ...]
 
 
@@ -93,13 +101,14 @@ def material_sheet(material: RawMaterial, *, person, today: date) -> MaterialShe
     return MaterialSheet(
         material=material,
         facts=stated(material, *FACTS),
-        groups=groups,
+        groups=tuple(GroupView(group, as_entered(group.entered_as, group.entered)) for group in groups),
         lots=tuple(_lot(lot, material, groups, today) for lot in lots),
         papers=tuple(PaperView(paper, standing(paper.expires, today)) for paper in papers),
         label=hazards.label(codes),
         statements=tuple((code, hazards.statement(code).wording) for code in codes),
         bases=tuple(uses.distinct().order_by("code", "pk")),
         candidate=Candidate.objects.filter(material=material).first(),
+        may_be_candidate=material.function in (Function.DEFOAMER, Function.ADDITIVE),
         unusual=_unusual(material, groups),
     )
 
@@ -125,9 +134,16 @@ def _lot(lot: Lot, material: RawMaterial, groups, today: date) -> LotView:
     overrides = [_override(lot, name, own) for name, own in said if getattr(lot, name) is not None]
     if lot.equivalent_g is not None:
         own = groups[0].equivalent_g if len(groups) == 1 else None
-        entered = f"from {EnteredAs(lot.certificate_as).label} {lot.certificate_value} on the certificate"
-        overrides.append(_override(lot, "equivalent_g", own, f"{entered}, "))
-    return LotView(lot, standing(lot.expires, today), tuple(overrides))
+        reckoned = lot.certificate_as != EnteredAs.EQUIVALENT
+        entered = f"from {as_entered(lot.certificate_as, lot.certificate_value)}, " if reckoned else ""
+        overrides.append(_override(lot, "equivalent_g", own, entered))
+    return LotView(lot, standing(lot.expires, today), tuple(overrides), _bottle(lot))
+
+
+def _bottle(lot: Lot) -> str:
+    done = [(lot.shaken, "shaken"), (lot.warmed, "warmed")]
+    said = [word if was else f"not {word}" for was, word in done if was is not None]
+    return ", ".join([*said, lot.appearance] if lot.appearance else said)
 
 
 def _override(lot: Lot, name: str, own, how: str = "") -> StatedFact:

@@ -6,10 +6,12 @@ from datetime import date
 from django.conf import settings
 from django.db.models import Field, Model
 
+from trials.models.materials import EnteredAs
+
 
 @dataclass(frozen=True, slots=True)
 class StatedFact:
-    """``value`` None: nobody entered one."""
+    """A value that nobody entered reads "not stated"."""
 
     label: str
     value: object
@@ -24,9 +26,16 @@ def stated(record: Model, *names: str) -> tuple[StatedFact, ...]:
 
 def fact(field: Field, value, source: str = "") -> StatedFact:
     label = str(field.verbose_name)
-    return StatedFact(
-        label=label[:1].upper() + label[1:],
-        value=f"{value.day} {value:%b %Y}" if isinstance(value, date) else value,
-        unit=f"{settings.CURRENCY}/kg" if field.name == "price_per_kg" else getattr(field, "unit", ""),
-        source=source or str(field.help_text),
-    )
+    label = label[:1].upper() + label[1:]
+    if value is None:
+        return StatedFact(label, "not stated")
+    if field.name == "price_per_kg":
+        return StatedFact(label, value, f"{settings.CURRENCY}/kg", source)
+    shown = f"{value.day} {value:%b %Y}" if isinstance(value, date) else value
+    return StatedFact(label, shown, getattr(field, "unit", ""), source or str(field.help_text))
+
+
+def as_entered(entered_as: str, value) -> str:
+    """What a data sheet or certificate gives, with its unit: "NCO content 30.8 %"."""
+    what, _, unit = EnteredAs(entered_as).label.partition(", ")
+    return f"{what} {value} {unit}"
