@@ -106,16 +106,26 @@ def known_hazards(codes: Iterable[str]) -> list[str]:
     return sorted(single)
 
 
-def _check_material(material: RawMaterial) -> None:
-    material.hazards = known_hazards(material.hazards)
-    if not CODE.fullmatch(material.code) or material.code.lower() in RESERVED_CODES:
-        raise Refused(
-            f"“{material.code}” can't be a code: letters, digits, hyphen and full stop, as in EP-104.", field="code"
-        )
-    hold_to_limits(material)
-    taken = RawMaterial.objects.filter(code__iexact=material.code).exclude(pk=material.pk).first()
+def free_code(code: str, *, besides: RawMaterial) -> str:
+    """A code that can be written on a lid and that no other material has.
+
+    Raises
+    ------
+    Refused
+        With the code, and whose it is.
+    """
+    if not CODE.fullmatch(code) or code.lower() in RESERVED_CODES:
+        raise Refused(f"“{code}” can't be a code: letters, digits, hyphen and full stop, as in EP-104.", field="code")
+    taken = RawMaterial.objects.filter(code__iexact=code).exclude(pk=besides.pk).first()
     if taken:
         raise Refused(f"The code {taken.code} is taken: {taken.name}.", field="code")
+    return code
+
+
+def _check_material(material: RawMaterial) -> None:
+    material.hazards = known_hazards(material.hazards)
+    free_code(material.code, besides=material)
+    hold_to_limits(material)
 
 
 def _check_lot(lot: Lot) -> None:

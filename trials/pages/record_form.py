@@ -28,10 +28,7 @@ class RecordForm(forms.ModelForm):
     def __init__(self, *args, instance=None, **kwargs):
         super().__init__(*args, instance=copy(instance) if instance else None, **kwargs)
         for field in self.fields.values():
-            if isinstance(field, forms.DateField):
-                field.widget = DayInput()
-            elif isinstance(field.widget, forms.Textarea):
-                field.widget.attrs["rows"] = 3
+            _dress(field)
         if self.parts is not None and instance:
             self.fields["seen"] = forms.CharField(required=False, widget=forms.HiddenInput)
             if not self.is_bound:
@@ -61,3 +58,15 @@ class RecordForm(forms.ModelForm):
             self.data[self.add_prefix("seen")] = version(self.instance, parts=self.parts)
             field = None
         super().add_error(field, error)
+
+
+def _dress(field) -> None:
+    """Days from a calendar, little room for few words, and choices that say in our words that nothing is chosen."""
+    if isinstance(field, forms.DateField):
+        field.widget = DayInput()
+    elif isinstance(field, forms.NullBooleanField):
+        field.widget.choices = (("unknown", "not noted"), ("true", "yes"), ("false", "no"))
+    elif isinstance(field, forms.TypedChoiceField):
+        field.choices = [(value, label if value else "–") for value, label in field.choices]
+    elif isinstance(field.widget, forms.Textarea):
+        field.widget.attrs["rows"] = 3

@@ -9,15 +9,10 @@ from django.core.exceptions import ValidationError
 from trials.models import Lot, Paper, RawMaterial
 from trials.models.materials import EnteredAs, Function
 from trials.operations.acting import Refused
-from trials.operations.materials import known_hazards
+from trials.operations.materials import free_code, known_hazards
 from trials.pages.record_form import RecordForm
 
-UNITS = {
-    EnteredAs.EQUIVALENT: "g/eq",
-    EnteredAs.NCO: "%",
-    EnteredAs.HYDROXYL_VALUE: "mg KOH/g",
-    EnteredAs.AMINE_VALUE: "mg KOH/g",
-}
+UNITS = {choice: choice.label.partition(", ")[2] for choice in EnteredAs}
 
 
 class HazardsField(forms.CharField):
@@ -72,6 +67,12 @@ class MaterialForm(RecordForm):
         super().__init__(*args, **kwargs)
         self.fields["price_per_kg"].unit = f"{settings.CURRENCY}/kg"
         self.fields["price_per_kg"].help_text = ""
+
+    def clean_code(self):
+        try:
+            return free_code(self.cleaned_data["code"], besides=self.instance)
+        except Refused as refusal:
+            raise ValidationError(refusal.message) from refusal
 
 
 class LotForm(RecordForm):
