@@ -1,6 +1,8 @@
 """Pages for what went wrong; each says what to do next."""
 
+from django.http import HttpResponseServerError
 from django.shortcuts import render
+from django.template.loader import render_to_string
 
 
 def forbidden(request, exception=None):
@@ -12,4 +14,5 @@ def not_found(request, exception=None):
 
 
 def broken(request):
-    return render(request, "500.html", status=500)
+    """Stands alone: what broke may be the frame itself."""
+    return HttpResponseServerError(render_to_string("500.html"))
