@@ -17,6 +17,7 @@ from trials.science import composition as c
         (lambda: c.mixture_voc_g_l([1.0], [1.0], [100.1]), r"voc_pct\[0\] .*got 100.1"),
         (lambda: c.voc_by_difference_g_l(60.0, 41.0, 1.0), r"non_volatile_pct \(60.0\).*got 41.0"),
         (lambda: c.voc_less_water_kg_l(0.1, 1.0), r"water_kg_l .*leave room.*got 1.0"),
+        (lambda: c.voc_less_water_kg_l(0.0, 1.0, water_density=1.0), r"water_kg_l .*leave room.*got 1.0"),
         (lambda: c.voc_less_water_kg_l(0.1, 0.5, exempt_kg_l=0.6), r"exempt_kg_l \(0.6\)"),
         (lambda: c.pigment_volume_concentration_pct(0.0, 0.0), r"pigment_ml and binder_ml .*0.0"),
         (lambda: c.volume_ratio(1.0, 1.0, 0.0, 1.0), "b_g must be above 0; got 0.0"),

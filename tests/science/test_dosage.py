@@ -79,6 +79,10 @@ def test_unknown_binder_solids_do_not_matter_for_the_other_bases():
     assert dosage.basis_g("component", BOX, "B") == 5.0
 
 
+def test_a_component_of_nothing_but_binder():
+    assert dosage.basis_g("binder solids", {"A": ComponentMass(10.0, 10.0)}) == 10.0
+
+
 def test_a_component_without_binder_counts_as_none():
     cup = {"A": ComponentMass(10.0, 4.0), "B": ComponentMass(5.0, 0.0)}
     assert dosage.basis_g("binder solids", cup, "B") == 4.0

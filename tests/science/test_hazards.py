@@ -68,6 +68,11 @@ def test_impossible_percentages(percentages, message):
         hazards.diisocyanate_training_needed(percentages)
 
 
+def test_a_mix_of_which_one_part_holds_none():
+    assert not hazards.diisocyanate_training_needed([0, 0.05])
+    assert hazards.diisocyanate_training_needed([0, 100])
+
+
 def test_percentages_are_summed_as_decimals():
     assert sum([0.01] * 10) < 0.1
     assert hazards.diisocyanate_training_needed([0.01] * 10)

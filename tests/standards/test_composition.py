@@ -125,6 +125,13 @@ def test_consumption_with_solvent():
     assert composition.consumption_g_m2(150.0, 70.0, 1.35, loss_pct=30.0) == printed("413.27")
 
 
+def test_cost_in_use():
+    # by hand: 18.50 a kilogram at 0.3 % is 5.55 for 100 kg, and 2.9 kg/m² takes 8.7 g of it
+    cost = composition.cost_in_use(18.50, 0.3, 2900.0)
+    assert cost.per_100_kg == printed("5.55")
+    assert cost.per_m2 == printed("0.16095")
+
+
 def test_pigment_volume_concentration_of_the_filled_coating():
     # V_p/(V_p + V_b) by hand: 300 g of 2.65 and 50 g of 4.10 g/mL in 500 g of 1.16 and 60 g of 1.08 g/mL
     pigment, binder = 300 / 2.65 + 50 / 4.10, 500 / 1.16 + 60 / 1.08
