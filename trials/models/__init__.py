@@ -9,6 +9,7 @@ from .materials import Lot, Paper, RawMaterial, ReactiveGroup
 from .panels import Layer, Panel, Photo, Retain, StoredTin
 from .people import Person, Role
 from .ratings import Rating
+from .searching import TrialSearch
 from .series import CommonBatch, CommonBatchLot, Series, SeriesCriterion, SeriesShare
 from .signing import Seal, Signature
 from .trials import Dosage, Failure, Trial, Weighing, WetReading, Working
@@ -49,6 +50,7 @@ __all__ = [
     "Step",
     "StoredTin",
     "Trial",
+    "TrialSearch",
     "Weighing",
     "WetReading",
     "Working",

@@ -5,16 +5,18 @@ from django.db import connection, transaction
 from psycopg import sql
 
 from trials.models.history import history_models
+from trials.models.searching import TrialSearch
 from trials.models.signing import Seal
 
 
 def grant_rights(*, role: str) -> None:
     """Give the application role its rights; run as the owner after every migration.
 
-    History and seals are written by the triggers and functions of the owner; the role may only read them.
+    History, seals and search words are written by the triggers and functions of the owner; the role may only read
+    them.
     """
     everything = [model._meta.db_table for model in apps.get_models(include_auto_created=True)]
-    kept = [model._meta.db_table for model in (*history_models(), Seal)] + ["django_migrations"]
+    kept = [model._meta.db_table for model in (*history_models(), Seal, TrialSearch)] + ["django_migrations"]
     with transaction.atomic(), connection.cursor() as cursor:
         present = set(connection.introspection.table_names(cursor))
         name = sql.Identifier(role)
