@@ -1,0 +1,214 @@
+"""A series judged: every group against the blank, the incumbent and the limits, and what was unfair about it."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+
+from trials.access import series as series_of
+from trials.figures.swatch import Film
+from trials.models import Enquiry, Failure, Series, Trial
+from trials.models.trials import Part
+
+from .blocks import places
+from .contrasts import Cell, cells
+from .cup_values import CupValues, cup_values
+from .fairness import Mark, cup_marks, series_marks
+from .films import films
+from .groups import Group, groups
+from .limits import Held, Wanted, count_bound, counted, enquiry_seen, held, wanted
+from .suggesting import Suggestion, suggest
+from .weighed import weighed_cups
+from .windows import Judged, Suggested, deciding_rank, windows
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """One group in one table: its cell, how it stands to the limit, and what a count of it still allows."""
+
+    cell: Cell
+    held: Held | None
+    bound: str
+
+
+@dataclass(frozen=True, slots=True)
+class Table:
+    """One criterion under one condition, or one quantity read wet."""
+
+    judged: Judged
+    wanted: Wanted | None
+    rows: tuple[Row, ...]
+
+    @property
+    def key(self) -> str:
+        return f"{self.judged.measure.key}:{self.judged.column.condition.key}"
+
+    @property
+    def remarks(self) -> tuple[str, ...]:
+        """Of the column, and notes that hold for several groups, each once."""
+        notes = [row.cell.blank.note for row in self.rows if row.cell.blank and row.cell.blank.note]
+        return tuple(dict.fromkeys((*self.judged.column.remarks, *notes)))
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """One group as a whole. ``marks`` are told with the cups that they hold for."""
+
+    group: Group
+    marks: tuple[tuple[Mark, str], ...]
+    suggestion: Suggestion | None
+    outcomes: tuple[str, ...]
+    failures: tuple[Failure, ...]
+    films: tuple[tuple[Trial, Film], ...]
+
+    @property
+    def outcome(self) -> str:
+        """What was decided, where it is the same for every cup."""
+        return self.outcomes[0] if len(self.outcomes) == 1 else ""
+
+
+@dataclass(frozen=True, slots=True)
+class Judgement:
+    """``declared``: one-sided, because it was decided before the cups were read. ``enquiry`` only where seen."""
+
+    series: Series
+    enquiry: Enquiry | None
+    declared: bool
+    lines: tuple[Line, ...]
+    tables: tuple[Table, ...]
+    marks: tuple[Mark, ...]
+    windows: tuple[Suggested, ...]
+    incumbent: str
+
+    @property
+    def shown(self) -> Table | None:
+        """What the figure opens with: the first efficiency quantity, else the first grade, fresh."""
+        ranked = sorted(
+            self.tables, key=lambda table: (not table.judged.measure.efficiency, _fresh_rank(table.judged))
+        )
+        return ranked[0] if ranked else None
+
+    @property
+    def several_blocks(self) -> bool:
+        return len({line.group.block.number for line in self.lines}) > 1
+
+    def table(self, key: str) -> Table | None:
+        return next((table for table in self.tables if table.key == key), self.shown)
+
+
+def judgement(series_id: int, person, *, declared: bool = False, age_h: float | None = None) -> Judgement | None:
+    """None where the person may not see the series. A number of queries that no cup adds to."""
+    series = load(series_of(person).filter(pk=series_id))
+    if series is None:
+        return None
+    trials = sorted(series.trials.all(), key=lambda trial: (trial.position, trial.pk))
+    made = groups(trials, places(trials))
+    values = cup_values(series, trials, age_h=age_h)
+    enquiry = enquiry_seen(series, person)
+    incumbents = _incumbents(made, enquiry)
+    judged = tuple(
+        Judged(column, cells(column, made, incumbents=incumbents, declared=declared)) for column in values.columns
+    )
+    limits = wanted(enquiry)
+    marks = cup_marks(made, weighed_cups(trials), too_early=values.too_early)
+    tables = tuple(_table(one, limits.get(one.measure.key)) for one in judged)
+    drawn = films(trials)
+    return Judgement(
+        series=series,
+        enquiry=enquiry,
+        declared=declared,
+        lines=tuple(_line(group, judged, tables, marks, drawn) for group in made),
+        tables=tables,
+        marks=_series_marks(made, values),
+        windows=windows(judged, limits, declared=declared),
+        incumbent=next((group.label for group in made if group.key in incumbents.values()), ""),
+    )
+
+
+def load(found) -> Series | None:
+    """The series with all that judging it asks for."""
+    return (
+        found.select_related("revision__base", "common_batch", "owner", "recommended__material")
+        .prefetch_related(
+            "revision__components__lines__material__groups",
+            "revision__components__lines__lot",
+            "common_batch__wet_readings",
+            "trials__common_batch__wet_readings",
+            "trials__topped_up_from",
+            "trials__dosages__candidate__material",
+            "trials__dosages__lot",
+            "trials__workings__equipment",
+            "trials__wet_readings",
+            "trials__panels__layers",
+            "trials__panels__stored_tin",
+            "trials__failures",
+        )
+        .first()
+    )
+
+
+def _incumbents(made: Sequence[Group], enquiry: Enquiry | None) -> dict[int, str]:
+    """The incumbent's group by block: the dosage that the customer uses today, else the lowest."""
+    today = float(enquiry.incumbent_pct) if enquiry and enquiry.incumbent_pct is not None else 0.0
+    found: dict[int, Group] = {}
+    for group in made:
+        if group.part != Part.INCUMBENT or not group.counted:
+            continue
+        standing = found.get(group.block.number)
+        if standing is None or abs(group.dosage_pct - today) < abs(standing.dosage_pct - today):
+            found[group.block.number] = group
+    return {number: group.key for number, group in found.items()}
+
+
+def _table(one: Judged, limit: Wanted | None) -> Table:
+    against = held(one.column, one.cells, limit) if limit else {}
+    rows = tuple(
+        Row(cell, against.get(cell.group.key), count_bound(counted(one.column, cell)) if one.measure.counted else "")
+        for cell in one.cells
+    )
+    return Table(one, limit, rows)
+
+
+def _line(group: Group, judged, tables: Sequence[Table], marks: Mapping[int, Sequence[Mark]], drawn) -> Line:
+    by_group = {
+        (table.judged.measure.key, table.judged.column.condition.key): {
+            row.cell.group.key: row.held for row in table.rows if row.held
+        }
+        for table in tables
+    }
+    dosed = group.part in (Part.TREATED, Part.INCUMBENT)
+    return Line(
+        group=group,
+        marks=_told_once(group, marks),
+        suggestion=suggest(group, judged, by_group, marks) if dosed else None,
+        outcomes=tuple(sorted({cup.trial.outcome for cup in group.cups})),
+        failures=tuple(
+            sorted(
+                (failure for cup in group.cups for failure in cup.trial.failures.all()),
+                key=lambda failure: (-failure.severity, failure.mode, failure.pk),
+            )
+        ),
+        films=tuple((cup.trial, drawn[cup.pk]) for cup in group.cups),
+    )
+
+
+def _told_once(group: Group, marks: Mapping[int, Sequence[Mark]]) -> tuple[tuple[Mark, str], ...]:
+    """Each mark of the group once, with the codes of its cups."""
+    cups: dict[Mark, list[str]] = {}
+    for cup in group.cups:
+        for mark in marks[cup.pk]:
+            cups.setdefault(mark, []).append(cup.trial.code)
+    return tuple((mark, ", ".join(codes)) for mark, codes in cups.items())
+
+
+def _series_marks(made: Sequence[Group], values: CupValues) -> tuple[Mark, ...]:
+    read = [value for column in values.columns if column.condition.panels for value in column.values.values()]
+    return series_marks(
+        made,
+        readers=max((value.readers for value in read), default=0),
+        blind=all(value.blind for value in read),
+        read=bool(read),
+    )
+
+
+def _fresh_rank(judged: Judged) -> tuple:
+    stored_first, graded = deciding_rank(judged)
+    return not stored_first, graded
