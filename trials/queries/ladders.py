@@ -46,8 +46,8 @@ def caption(table: Table) -> str:
         parts.append("Grades have no interval here: see p in the table.")
     else:
         parts.append(
-            "Bars: the 95 % interval of the difference from the blank (Dunnett, all groups together), set on the mean of"
-            " the blanks; one that does not reach it shows a difference."
+            "Bars: the 95 % interval of the difference from the blank (Dunnett, all groups together), set on the mean"
+            " of the blanks: a bar that stays clear of it shows a difference."
         )
     return " ".join(parts)
 
