@@ -84,7 +84,7 @@ def plan_series(
     weights: dict[str, Decimal] | None = None,
     counts_in_ratio: bool = False,
     no_blank_because: str = "",
-    restricted: bool | None = None,
+    restricted: bool = False,
     **values,
 ) -> Series:
     """A series with all its cups in the order of working; the revision freezes.
@@ -97,7 +97,7 @@ def plan_series(
     weights
         By the criterion's key; 1 where none is given.
     restricted
-        None: as restricted as the base and the enquiry; shared with those who may see both.
+        A series of a restricted base or enquiry always is, and is shared with those who may see both.
     **values
         Other fields of the series.
     """
@@ -110,8 +110,8 @@ def plan_series(
     if no_blank_because and not blanks:
         series.question = f"{series.question}\n\nNo blank: {no_blank_because}".strip()
     series.ladder_pct = sorted({pct for entry in candidates for pct in entry.dosages_pct})
-    closed = series.revision.base.restricted or bool(series.enquiry and series.enquiry.restricted)
-    series.restricted = closed if restricted is None else restricted
+    closed = _closed(series)
+    series.restricted = closed or restricted
     references = References(blanks, clean_check, incumbent, DEGASSED if vacuum is True else vacuum or None)
     planned = layout.cups(candidates, references, replicates=replicates, workings=tuple(workings))
     planned = layout.in_order(planned, seed=series.seed, rule=series.order_rule)
@@ -119,7 +119,7 @@ def plan_series(
     series.save()
     made.save()
     _judge_by(series, criteria, weights or {})
-    if series.restricted and closed:
+    if closed:
         SeriesShare.objects.bulk_create(
             SeriesShare(series=series, person_id=key) for key in _who_sees_both(series) - {series.owner_id}
         )
@@ -145,6 +145,8 @@ def change_series(
     before = {name: getattr(series, name) for name in (*WEIGHED_BY, *LINKED)}
     assign(series, values)
     _check_fields(series)
+    if _closed(series) and not series.restricted:
+        raise Refused("Its base or enquiry is only for named people, so the series is too.", field="restricted")
     changed = [name for name, value in before.items() if getattr(series, name) != value]
     series.save()
     if changed:
@@ -282,6 +284,10 @@ def _judge_by(series: Series, criteria: Iterable[Criterion], weights: dict[str, 
         for key, weight in wanted.items()
         if key not in standing
     )
+
+
+def _closed(series: Series) -> bool:
+    return series.revision.base.restricted or bool(series.enquiry and series.enquiry.restricted)
 
 
 def _who_sees_both(series: Series) -> set[int]:

@@ -4,11 +4,14 @@ from django.conf import settings
 from django.urls import reverse
 
 NOTEBOOK = "Last Bubble"
+# Label, address, and how the names of the addresses begin that belong there.
 PLACES = (
-    ("Today", "today"),
-    ("Bases", "bases"),
-    ("Materials", "materials"),
-    ("Additives", "candidates"),
+    ("Today", "today", ()),
+    ("Series", "series_list", ("series", "common_batch", "trial", "equipment", "balance")),
+    ("Bases", "bases", ("base",)),
+    ("Materials", "materials", ("material",)),
+    ("Additives", "candidates", ("candidate",)),
+    ("Enquiries", "enquiries", ("enquiry",)),
 )
 
 
@@ -17,12 +20,14 @@ def frame(request):
     here = request.resolver_match.url_name if request.resolver_match else ""
     return {
         "NOTEBOOK": NOTEBOOK,
-        "places": [{"label": label, "url": reverse(name), "current": _belongs(here, name)} for label, name in PLACES],
+        "places": [
+            {"label": label, "url": reverse(name), "current": here == name or _belongs(here, stems)}
+            for label, name, stems in PLACES
+        ],
         "idle_seconds": settings.IDLE_SECONDS,
         "currency": settings.CURRENCY,
     }
 
 
-def _belongs(here: str, place: str) -> bool:
-    stem = place.removesuffix("s")
-    return here == place or here.startswith((f"{place}_", f"{stem}_"))
+def _belongs(here: str, stems: tuple[str, ...]) -> bool:
+    return any(here == stem or here.startswith(f"{stem}_") for stem in stems)

@@ -10,5 +10,8 @@ urlpatterns = [
     path("", include("trials.pages.materials.urls")),
     path("", include("trials.pages.candidates.urls")),
     path("", include("trials.pages.bases.urls")),
+    path("", include("trials.pages.enquiries.urls")),
+    path("", include("trials.pages.series.urls")),
+    path("", include("trials.pages.equipment.urls")),
     path("", include("trials.pages.signing.urls")),
 ]
