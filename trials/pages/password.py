@@ -13,8 +13,10 @@ def authenticated(request, form, name: str):
     except ValidationError:
         form.add_error(None, TOO_MANY)
         return None
-    if person is None:
+    # allauth leaves it to its own pages to turn away who may not sign in.
+    if person is None or not person.is_active:
         form.add_error(None, "The name and the password do not go together. Check both.")
+        return None
     return person
 
 

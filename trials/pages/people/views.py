@@ -4,6 +4,7 @@ from django.contrib import auth
 from django.contrib.auth.decorators import login_not_required
 from django.http import HttpResponse, HttpResponseRedirect, JsonResponse
 from django.shortcuts import redirect, render, resolve_url
+from django.urls import reverse
 from django.utils.http import url_has_allowed_host_and_scheme
 from django.views.decorators.debug import sensitive_post_parameters
 from django.views.decorators.http import require_POST
@@ -30,6 +31,7 @@ def sign_in(request):
         person = authenticated(request, form, form.cleaned_data["sign_in_name"])
         if person:
             auth.login(request, person)
+            request.session.cycle_key()  # Django keeps the key where the same person signs in again
             request.session["seen"] = int(time.time())
             return HttpResponseRedirect(_next(request))
     return render(request, "people/sign_in.html", {"form": form, "next": _next(request)})
@@ -52,7 +54,7 @@ def change_person(request):
     """Out in one step, and the next person comes to the same page."""
     back = _next(request)
     auth.logout(request)
-    return _gone(HttpResponseRedirect(resolve_url("sign_in") + f"?next={back}"))
+    return _gone(HttpResponseRedirect(reverse("sign_in", query={"next": back})))
 
 
 @require_POST
