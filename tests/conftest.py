@@ -83,10 +83,14 @@ def _use(entry: dict) -> None:
 
 
 @pytest.fixture(scope="session")
-def django_db_setup(django_db_setup, throwaway_server, django_db_blocker):
-    from django.db import connections
+def django_db_setup(django_db_setup, throwaway_server, django_db_keepdb, django_db_blocker):
+    from django.db import connection, connections
+    from django.test.utils import setup_databases
 
     with django_db_blocker.unblock():
+        if not connection.settings_dict["NAME"].startswith("test_"):
+            # The plugin makes none when every chosen test has a database of its own.
+            setup_databases(verbosity=0, interactive=False, aliases=["default"], keepdb=django_db_keepdb)
         connections.close_all()
     if throwaway_server:
         throwaway_server.keep()

@@ -37,8 +37,12 @@ class Cluster:
     def log(self) -> Path:
         return self.data.with_name("postgres.log")
 
+    def made_by(self) -> str:
+        """The major version of the server that made the data."""
+        return (self.data / "PG_VERSION").read_text().strip()
+
     def check_version(self) -> None:
-        made_by = (self.data / "PG_VERSION").read_text().strip()
+        made_by = self.made_by()
         runs = programs.major_version(self.programs)
         if made_by != runs:
             raise CannotStartError(
@@ -62,11 +66,8 @@ class Cluster:
         ]  # fmt: skip
         if not self.durable:
             command.append("--no-sync")
-        made = processes.launch(
-            command, account=self.account, cwd="/", stdout=subprocess.PIPE, stderr=subprocess.STDOUT, text=True
-        )
-        said, _ = made.communicate()
-        if made.returncode != 0:
+        ended, said = processes.run_to_end(command, account=self.account)
+        if ended != 0:
             shutil.rmtree(aside, ignore_errors=True)
             raise CannotStartError(f"The database could not be made in {self.data}: {last_line(said)}")
         (aside / "data").rename(self.data)

@@ -39,7 +39,7 @@ class EmbeddedDatabase:
         self._server = None
         try:
             self._server = own.start(self._socket, cancelled=self._cancelled)
-            self._make_roles()
+            roles.make_all(own, self._socket)
             self._write_connection_file()
         except BaseException:
             self.__exit__()
@@ -79,12 +79,6 @@ class EmbeddedDatabase:
 
     def _password(self, role: str) -> str:
         return kept_secret(self._cluster.secrets / role)
-
-    def _make_roles(self) -> None:
-        with self._cluster.connect(self._socket) as connection:
-            roles.make_role(connection, roles.OWNER, self._password("owner"))
-            roles.make_role(connection, roles.APPLICATION, self._password("application"))
-            roles.make_database(connection)
 
     def _write_connection_file(self) -> None:
         """Tell the settings of this server; passwords stay in files of their own."""

@@ -44,6 +44,11 @@ def cluster_of(data: Path) -> Cluster:
     )
 
 
+def lock_file(cluster: Cluster) -> Path:
+    """Beside the data itself: two data folders linked to the same data must not both start it."""
+    return cluster.data.with_name("up.lock")
+
+
 def _refuse_what_root_made(link: Path) -> None:
     if link.is_symlink() and not os.access(link, os.W_OK):
         raise CannotStartError(

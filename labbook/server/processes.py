@@ -24,6 +24,13 @@ def launch(command: list, *, account: Account | None = None, end_with=signal.SIG
     )
 
 
+def run_to_end(command: list, **options) -> tuple[int, str]:
+    """Run ``command``; returns its exit code and all it said."""
+    process = launch(command, cwd="/", stdout=subprocess.PIPE, stderr=subprocess.STDOUT, text=True, **options)
+    said, _ = process.communicate()
+    return process.returncode, said
+
+
 def wait_until(is_so: Callable[[], bool], *, seconds: float) -> bool:
     deadline = time.monotonic() + seconds
     while not is_so():

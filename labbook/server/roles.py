@@ -1,12 +1,26 @@
 """The two roles of the record: an owner, who migrates, and the application, who cannot alter what is kept."""
 
+from pathlib import Path
+
 import psycopg
 from psycopg import sql
+
+from labbook.database import kept_secret
+
+from .cluster import Cluster
 
 DATABASE = "labbook"
 OWNER = "labbook_owner"
 APPLICATION = "labbook_application"
 PLAIN = "LOGIN NOSUPERUSER NOCREATEROLE NOREPLICATION NOBYPASSRLS"
+
+
+def make_all(cluster: Cluster, socket: Path) -> None:
+    """Both roles with the passwords kept in the data folder, and the database; what exists is left as it is."""
+    with cluster.connect(socket) as connection:
+        for name, kept in ((OWNER, "owner"), (APPLICATION, "application")):
+            make_role(connection, name, kept_secret(cluster.secrets / kept))
+        make_database(connection)
 
 
 def make_role(connection: psycopg.Connection, name: str, password: str, *, may_create_databases=False) -> None:

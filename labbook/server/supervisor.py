@@ -67,9 +67,8 @@ def _start(wanted: Wanted, running: ExitStack, *, stop: Stop, say):
     """Start in order; each that started is ended by ``running``, the last one first."""
     places.make_writable(wanted.data)
     own = None if is_given() else places.cluster_of(wanted.data)
-    held = running.enter_context(
-        lock.held(own.data.with_name("up.lock") if own else wanted.data / "up.lock", data=wanted.data)
-    )
+    lock_file = places.lock_file(own) if own else wanted.data / "up.lock"
+    held = running.enter_context(lock.held(lock_file, data=wanted.data))
     lock.end_earlier(held.earlier)
     held.tell()
     refuse_taken_port(wanted.host, wanted.port)
