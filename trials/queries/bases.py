@@ -18,6 +18,12 @@ class Fact:
     value: float | None
     unit: str = ""
     source: str = ""
+    places: int = 2
+
+    @property
+    def text(self) -> str:
+        """The figure at the places that it is worth."""
+        return "" if self.value is None else f"{self.value:.{self.places}f}"
 
 
 @dataclass(frozen=True, slots=True)
@@ -147,14 +153,15 @@ def mix_facts(mix: Mix, currency: str) -> tuple[Fact, ...]:
     litre = None if None in (mix.price_per_kg, mix.density_g_ml) else mix.price_per_kg * mix.density_g_ml
     ratio_source = "A to B by volume, from the densities of the components"
     return (
-        Fact("Density, free of air", mix.density_g_ml, "g/mL", mix.density_source),
-        Fact("Non-volatile content", mix.non_volatile_pct, "% by mass", "mean of the components by mass"),
-        Fact("Volume solids", mix.volume_solids_pct, "% by volume", "non-volatile share at each line's own density"),
+        Fact("Density, free of air", mix.density_g_ml, "g/mL", mix.density_source, 3),
+        Fact("Non-volatile content", mix.non_volatile_pct, "% by mass", "mean of the components by mass", 1),
+        Fact("Volume solids", mix.volume_solids_pct, "% by volume", "non-volatile share at each line's own density", 1),
         Fact(
             "Pigment volume concentration",
             mix.pigment_volume_pct,
             "% by volume",
             "pigments and fillers over everything that stays in the film",
+            1,
         ),
         Fact(
             "VOC, ready to use",
@@ -162,6 +169,7 @@ def mix_facts(mix: Mix, currency: str) -> tuple[Fact, ...]:
             "g/L",
             "volatile organics up to 250 °C boiling point over the volume of the mix; neither water nor exempt"
             " compounds subtracted",
+            0,
         ),
         Fact("Mixing ratio by volume", mix.volume_ratio, ": 1", ratio_source),
         Fact("Cost of the mix", mix.price_per_kg, f"{currency}/kg", "raw materials only"),
