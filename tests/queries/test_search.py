@@ -365,7 +365,7 @@ class TestExactRecord:
             ("417-1", Record("trial", "417-1")),
             ("417", Record("series", 417)),
             ("Series  417", Record("series", 417)),
-            ("k7f", Record("panel", "K7F", "417-1")),
+            ("k7f", Record("panel", "K7F")),
             ("ep-417", Record("base", "EP-417")),
             ("AR-01", Record("candidate", "AR-01")),
             ("EP-417-R", Record("material", "EP-417-R")),

@@ -14,4 +14,5 @@ urlpatterns = [
     path("", include("trials.pages.series.urls")),
     path("", include("trials.pages.equipment.urls")),
     path("", include("trials.pages.signing.urls")),
+    path("", include("trials.pages.find.urls")),
 ]

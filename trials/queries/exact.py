@@ -12,11 +12,10 @@ LONGEST_CODE = 20
 
 @dataclass(frozen=True, slots=True)
 class Record:
-    """``kind`` is the noun, ``key`` what stands in its address; a panel also says of which ``trial`` it is."""
+    """``kind`` is the noun, ``key`` what stands in its address."""
 
     kind: str
     key: str | int
-    trial: str = ""
 
 
 def exact_record(person, text: str) -> Record | None:
@@ -48,8 +47,8 @@ def _trial(person, match) -> Iterator[Record]:
 
 
 def _panel(person, match) -> Iterator[Record]:
-    panels = access.panels(person).filter(code=match[0].upper()).values_list("code", "trial__code")
-    return (Record("panel", code, trial) for code, trial in panels)
+    codes = access.panels(person).filter(code=match[0].upper()).values_list("code", flat=True)
+    return (Record("panel", code) for code in codes)
 
 
 def _base(person, match) -> Iterator[Record]:
