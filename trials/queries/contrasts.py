@@ -46,6 +46,13 @@ class Contrast:
             return None
         return 100 * self.estimate / self.control_middle
 
+    @property
+    def p_said(self) -> str:
+        """As a table has it; empty where there is no spread to judge by."""
+        if self.p is None:
+            return ""
+        return "< 0.001" if self.p < 0.001 else f"{self.p:.3f}"
+
 
 @dataclass(frozen=True, slots=True)
 class Cell:

@@ -53,7 +53,7 @@ class Line:
     """One group as a whole. ``marks`` are told with the cups that they hold for."""
 
     group: Group
-    marks: tuple[tuple[Mark, str], ...]
+    marks: tuple[tuple[Mark, tuple[str, ...]], ...]
     suggestion: Suggestion | None
     outcomes: tuple[str, ...]
     failures: tuple[Failure, ...]
@@ -190,13 +190,13 @@ def _line(group: Group, judged, tables: Sequence[Table], marks: Mapping[int, Seq
     )
 
 
-def _told_once(group: Group, marks: Mapping[int, Sequence[Mark]]) -> tuple[tuple[Mark, str], ...]:
+def _told_once(group: Group, marks: Mapping[int, Sequence[Mark]]) -> tuple[tuple[Mark, tuple[str, ...]], ...]:
     """Each mark of the group once, with the codes of its cups."""
     cups: dict[Mark, list[str]] = {}
     for cup in group.cups:
         for mark in marks[cup.pk]:
             cups.setdefault(mark, []).append(cup.trial.code)
-    return tuple((mark, ", ".join(codes)) for mark, codes in cups.items())
+    return tuple((mark, tuple(codes)) for mark, codes in cups.items())
 
 
 def _series_marks(made: Sequence[Group], values: CupValues) -> tuple[Mark, ...]:

@@ -37,6 +37,11 @@ class Measure:
         return self.concern == Concern.EFFICIENCY
 
     @property
+    def places(self) -> int:
+        """Decimals that a table shows; grades and counts have few."""
+        return 1 if self.graded or self.counted else 2
+
+    @property
     def better_way(self) -> int:
         return 1 if self.better == Better.HIGHER else -1
 

@@ -7,6 +7,7 @@ from trials.models import Candidate
 from trials.operations import series as operations
 from trials.operations.acting import Refused
 from trials.pages.bases.forms import ShareForm
+from trials.pages.judging.context import comparison
 from trials.pages.parts import needs, told_at
 from trials.queries.history import what_changed
 from trials.queries.series import find_series, load_series, series_sheet
@@ -49,7 +50,7 @@ def series(request, number):
         "may_write": may_write,
         "may_restrict": access.may_restrict(request.user, found),
     }
-    return render(request, "series/series.html", context)
+    return render(request, "series/series.html", context | comparison(request.user, found.pk, request.GET))
 
 
 @needs(access.may_write)
