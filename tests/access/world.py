@@ -1,12 +1,16 @@
 """A notebook with one of everything, all of it restricted to its owner and one named reader."""
 
+from io import BytesIO
+
 import pytest
 from django.contrib.auth.models import AnonymousUser
+from PIL import Image
 
-from tests.cup_making import make_candidate, make_cups
-from tests.making import make_epoxy_base, make_material
+from tests.cup_making import dose, make_candidate, make_cups, make_panel, rated
+from tests.making import NOW, make_epoxy_base, make_material
 from tests.people import make_person
-from trials.models import BaseShare, Lot, Paper, Role, SeriesShare
+from trials.models import BaseShare, Lot, Paper, Retain, Role, SeriesShare, StoredTin
+from trials.operations.photos import PhotoEntry, add_photos
 
 KINDS = ("anonymous", "owner", "named", "stranger", "supervisor", "reader", "administrator")
 
@@ -25,7 +29,7 @@ def people(db):
 
 
 @pytest.fixture
-def world(people):
+def world(people, settings, tmp_path):
     """Everything an address can name, by its argument."""
     revision = make_epoxy_base(people["owner"], "EP-F1", restricted=True)
     BaseShare.objects.create(base=revision.base, person=people["named"])
@@ -36,4 +40,28 @@ def world(people):
     make_material("AR-99", "air-release candidate")
     cup = make_cups(people["owner"], revision=revision, restricted=True)[0]
     SeriesShare.objects.create(series=cup.series, person=people["named"])
-    return {"material": material, "lot": lot, "paper": paper, "revision": revision, "people": people}
+    return {
+        "material": material,
+        "lot": lot,
+        "paper": paper,
+        "revision": revision,
+        "people": people,
+        **_of_cup(cup, people["owner"], settings, tmp_path),
+    }
+
+
+def _of_cup(cup, owner, settings, files) -> dict:
+    """A dosage, a panel read by its owner, a photograph in a folder of the test's own, a stored tin, a retain."""
+    storage = {"BACKEND": "django.core.files.storage.FileSystemStorage", "OPTIONS": {"location": files}}
+    settings.STORAGES = {**settings.STORAGES, "default": storage}
+    content = BytesIO()
+    Image.new("RGB", (8, 8)).save(content, "PNG")
+    panel = make_panel(cup, "K7F")
+    (photo,) = add_photos(actor=owner, now=NOW, entries=[PhotoEntry(panel, content.getvalue(), "film.png")])
+    dose(cup, make_candidate("AR-02"))
+    return {
+        "rating": rated(panel, owner, "bubbles", 1),
+        "photo": photo,
+        "tin": StoredTin.objects.create(trial=cup, temperature_c=50, days=28, stored_at=NOW),
+        "retain": Retain.objects.create(trial=cup, place="box 12"),
+    }

@@ -1,3 +1,4 @@
+from dataclasses import replace
 from decimal import Decimal
 
 import pytest
@@ -6,7 +7,7 @@ from tests.cup_making import make_cups, signed
 from tests.making import NOW
 from trials.models import WetReading
 from trials.operations.acting import Refused
-from trials.operations.wet import WetEntry, correct_wet, read_wet, remove_wet
+from trials.operations.wet import WetCorrection, WetEntry, read_wet
 
 pytestmark = pytest.mark.django_db
 
@@ -57,10 +58,14 @@ def test_a_film_free_of_bubbles_at_once_is_a_value(bench):
 def test_reading_is_put_right_or_taken_out(bench):
     (cup,) = make_cups(bench)
     (reading,) = read_wet(actor=bench, now=NOW, entries=[WetEntry("density", "A", Decimal("11.8"), trial=cup)])
-    correct_wet(actor=bench, reading=reading, value=Decimal("1.18"))
-    assert WetReading.objects.get().value == Decimal("1.18")
+    right = WetEntry("density", "mix", Decimal("1.18"), minutes=Decimal(5))
+    read_wet(actor=bench, now=NOW, corrections=[WetCorrection(reading, right)])
+    found = WetReading.objects.values_list("where", "value", "minutes", "person")
+    assert found.get() == ("mix", Decimal("1.18"), Decimal(5), bench.pk)
+    read_wet(actor=bench, now=NOW, entries=[replace(right, trial=cup)], corrections=[WetCorrection(reading, None)])
+    reading = WetReading.objects.get()
     signed(cup.series, bench)
     with pytest.raises(Refused, match="This is signed"):
-        remove_wet(actor=bench, reading=reading)
+        read_wet(actor=bench, now=NOW, corrections=[WetCorrection(reading, None)])
     with pytest.raises(Refused, match="This is signed"):
         read_wet(actor=bench, now=NOW, entries=[WetEntry("density", "A", Decimal("1.2"), trial=cup)])

@@ -28,31 +28,43 @@ class WetEntry:
     at: datetime | None = None
 
 
+@dataclass(frozen=True, slots=True)
+class WetCorrection:
+    """A reading that stands, with what it should say; None takes it out."""
+
+    reading: WetReading
+    entry: WetEntry | None
+
+
 @operation()
-def read_wet(*, actor: Person, now: datetime, entries: Sequence[WetEntry]) -> list[WetReading]:
-    """Add readings before cure."""
+def read_wet(
+    *,
+    actor: Person,
+    now: datetime,
+    entries: Sequence[WetEntry] = (),
+    corrections: Sequence[WetCorrection] = (),
+) -> list[WetReading]:
+    """Add readings before cure, and put right what stands; what stood there before is in its history."""
     rows = WetReading.objects.bulk_create(_wet(entry, actor=actor, now=now) for entry in entries)
+    _put_right(corrections)
     cups = {entry.trial.pk for entry in entries if entry.trial}
     made(cups, actor=actor, now=now)
     advance(cups, State.MIXED)
     return rows
 
 
-@operation()
-def correct_wet(
-    *, actor: Person, reading: WetReading, value: Decimal | None, word: str = "", minutes=None, method: str = ""
-) -> WetReading:
-    """Write a reading anew; what stood there before is in its history."""
-    reading.value, reading.word, reading.minutes, reading.method = value, word.strip(), minutes, method
-    _hold_wet(reading)
-    reading.save(update_fields=["value", "word", "minutes", "method"])
-    return reading
-
-
-@operation()
-def remove_wet(*, actor: Person, reading: WetReading) -> None:
-    """Take out a reading that was never one."""
-    reading.delete()
+def _put_right(corrections: Sequence[WetCorrection]) -> None:
+    changed = []
+    for one in corrections:
+        if one.entry is not None:
+            for name in ("quantity", "where", "value", "word", "minutes", "method"):
+                setattr(one.reading, name, getattr(one.entry, name))
+            _hold_wet(one.reading)
+            changed.append(one.reading)
+    WetReading.objects.bulk_update(changed, ["quantity", "where", "value", "word", "minutes", "method"])
+    out = [one.reading.pk for one in corrections if one.entry is None]
+    if out:
+        WetReading.objects.filter(pk__in=out).delete()
 
 
 def _wet(entry: WetEntry, *, actor: Person, now: datetime) -> WetReading:

@@ -7,7 +7,7 @@ NOTEBOOK = "Last Bubble"
 # Label, address, and how the names of the addresses begin that belong there.
 PLACES = (
     ("Today", "today", ()),
-    ("Series", "series_list", ("series", "common_batch", "trial", "equipment", "balance")),
+    ("Series", "series_list", ("series", "common_batch", "trial", "panel", "photo", "equipment", "balance")),
     ("Bases", "bases", ("base",)),
     ("Materials", "materials", ("material",)),
     ("Additives", "candidates", ("candidate",)),

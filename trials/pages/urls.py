@@ -13,6 +13,8 @@ urlpatterns = [
     path("", include("trials.pages.enquiries.urls")),
     path("", include("trials.pages.series.urls")),
     path("", include("trials.pages.equipment.urls")),
+    path("", include("trials.pages.trials.urls")),
+    path("", include("trials.pages.panels.urls")),
     path("", include("trials.pages.judging.urls")),
     path("", include("trials.pages.signing.urls")),
     path("", include("trials.pages.find.urls")),
