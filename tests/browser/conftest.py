@@ -34,7 +34,10 @@ def chromium():
 
 @pytest.fixture(scope="package")
 def notebook(chromium, tmp_path_factory):
-    """The address of a running demo notebook."""
+    """The address of a demo notebook, started for the tests; LABBOOK_TEST_ADDRESS names a running one instead."""
+    if os.environ.get("LABBOOK_TEST_ADDRESS"):
+        yield os.environ["LABBOOK_TEST_ADDRESS"].rstrip("/")
+        return
     folder = tmp_path_factory.mktemp("notebook")
     command = [
         sys.executable,
@@ -108,6 +111,10 @@ class Visit:
     def _note(self, text: str, bad: bool) -> None:
         if bad:
             self.complaints.append(f"{self.page.url}: {text}")
+
+    def field(self, label: str, within=None):
+        """The input whose label begins so, in the content of the page or in a part of it."""
+        return (within or self.page.get_by_role("main")).get_by_label(re.compile(rf"^{re.escape(label)}")).first
 
     def go(self, path: str):
         return self.page.goto(self.notebook + path)
