@@ -165,9 +165,9 @@ def test_rounding_of_the_balance_above_five_per_cent_is_told_with_ways_out(bench
     sheet = _sheet(bench, make_series(bench, candidates=entries), rough)
     notes = {p.what: p for cup in sheet.cups for p in cup.portions if p.dosage}
     assert notes["AR-01"].rounding_pct == pytest.approx(100 * 0.005 / 0.075)
-    assert "a cup of 200 g or more or a finer balance" in notes["AR-01"].note
-    assert "dilution" not in notes["AR-01"].note
-    assert "a dilution in benzyl alcohol" in notes["AR-02"].note
+    assert "a cup of 200 g or more or a finer balance" in notes["AR-01"].advice
+    assert "dilution" not in notes["AR-01"].advice
+    assert "a dilution in benzyl alcohol" in notes["AR-02"].advice
     fine = _sheet(bench, Series.objects.get(), Balance(name="Fine", step_g=Decimal("0.001")))
     assert not any(portion.coarse for cup in fine.cups for portion in cup.portions)
 

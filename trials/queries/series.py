@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 
 from django.db.models import Count, Exists, OuterRef, Q
+from django.utils import timezone
 
 from trials import access
 from trials.figures.swatch import Film
@@ -175,7 +176,7 @@ def _facts(series: Series) -> tuple[StatedFact, ...]:
         StatedFact("Dosages", str(Reckoning.of(series))),
         StatedFact("Additive goes", f"into {series.into}, {series.get_stage_display()}"),
         fact(field("ratio"), series.get_ratio_display()),
-        StatedFact("Common batch", _batch_said(batch) if batch else None),
+        StatedFact("Common batch", _batch_said(batch) if batch else "none yet"),
         fact(field("replicates"), series.replicates, "cups of each dosage"),
         StatedFact("Order of working", series.get_order_rule_display(), source=f"lot drawn with {series.seed}"),
     )
@@ -183,4 +184,5 @@ def _facts(series: Series) -> tuple[StatedFact, ...]:
 
 def _batch_said(batch) -> str:
     water = f", water {batch.water_pct} %" if batch.water_pct is not None else ", water not measured"
-    return f"{batch.number} of {batch.letter}, made {batch.made_at:%Y-%m-%d}{water}"
+    made = timezone.localtime(batch.made_at)
+    return f"{batch.number} of {batch.letter}, made {made.day} {made:%b %Y}{water}"

@@ -2,8 +2,11 @@
 
 from collections import Counter
 from collections.abc import Iterator
+from datetime import datetime
 
-from trials.models import Dosage, Series, Trial
+from django.utils import timezone
+
+from trials.models import Candidate, Dosage, Series, Trial
 from trials.models.bases import HasAdditive
 from trials.models.series import OrderRule
 from trials.models.trials import WITHOUT_ADDITIVE, Part, WorkingKind
@@ -56,9 +59,8 @@ def weighing_doubts(sheet: WeighingSheet) -> tuple[Remark, ...]:
                 f" {known.assumed_pct:+.1f} %, and more gas than stirring beats in.",
             )
         )
-    coarse = {portion.what for cup in sheet.cups for portion in cup.portions if portion.coarse}
-    if coarse:
-        found.append(Remark("warning", f"{', '.join(sorted(coarse))}: too little for this balance, see the cup."))
+    advice = dict.fromkeys(portion.advice for cup in sheet.cups for portion in cup.portions if portion.coarse)
+    found += [Remark("warning", text) for text in advice]
     return tuple(found)
 
 
@@ -89,25 +91,44 @@ def _references(series: Series, trials: list[Trial]) -> Iterator[Remark]:
 
 
 def _dosages(series: Series, doses: list[tuple[Trial, Dosage]]) -> Iterator[Remark]:
-    seen = set()
+    # Windows are on the total, on top, as supplied: the grams say what that is here.
+    ladders: dict = {}
     for trial, dose in doses:
-        candidate, code = dose.candidate, dose.candidate.material.code
-        # Windows are on the total, on top, as supplied: the grams say what that is here.
-        total_pct = 100 * float(dose.planned_g) / float(trial.batch_mass_g or series.batch_mass_g)
-        told = (code, f"{total_pct:.3g}")
-        low, high = candidate.from_pct, candidate.to_pct
-        if told in seen or trial.part == Part.INCUMBENT:
-            continue
-        seen.add(told)
-        outside = (low is not None and total_pct < float(low) * 0.999) or (
-            high is not None and total_pct > float(high) * 1.001
+        if trial.part != Part.INCUMBENT:
+            total_pct = 100 * float(dose.planned_g) / float(trial.batch_mass_g or series.batch_mass_g)
+            ladders.setdefault(dose.candidate, set()).add(round(total_pct, 6))
+    for candidate, ladder in sorted(ladders.items(), key=lambda pair: pair[0].material.code):
+        yield from _against_window(candidate, sorted(ladder))
+
+
+def _against_window(candidate: Candidate, ladder: list[float]) -> Iterator[Remark]:
+    code, low, high, tried = (
+        candidate.material.code,
+        candidate.from_pct,
+        candidate.to_pct,
+        candidate.highest_tried_pct,
+    )
+    outside = [pct for pct in ladder if _below(pct, low) or _above(pct, high)]
+    if outside:
+        window = " to ".join(format(end, "f") if end is not None else "?" for end in (low, high))
+        yield Remark(
+            "warning", f"{code} at {_listed(outside)} % on the total is outside its usual window of {window} %."
         )
-        if outside:
-            window = " to ".join(format(end, "f") if end is not None else "?" for end in (low, high))
-            yield Remark("warning", f"{code} at {told[1]} % on the total is outside its usual window of {window} %.")
-        tried = candidate.highest_tried_pct
-        if tried is not None and total_pct > float(tried) * 1.001:
-            yield Remark("note", f"{code} at {told[1]} % is more than was ever tried here ({format(tried, 'f')} %).")
+    beyond = [pct for pct in ladder if _above(pct, tried)]
+    if beyond:
+        yield Remark("note", f"{code} at {_listed(beyond)} % is more than was ever tried here ({tried:f} %).")
+
+
+def _below(pct: float, end) -> bool:
+    return end is not None and pct < float(end) * 0.999
+
+
+def _above(pct: float, end) -> bool:
+    return end is not None and pct > float(end) * 1.001
+
+
+def _listed(ladder: list[float]) -> str:
+    return " and ".join(f"{pct:.3g}" for pct in ladder)
 
 
 def _shear(trials: list[Trial], doses) -> Iterator[Remark]:
@@ -179,8 +200,13 @@ def _carry_over(series: Series, trials: list[Trial], doses) -> Iterator[Remark]:
         soiled = equipment.last_silicone
         if soiled and not (equipment.last_cleaned and equipment.last_cleaned > soiled):
             yield Remark(
-                "warning", f"{equipment.name} was last used with silicone on {soiled:%Y-%m-%d} and not cleaned since."
+                "warning", f"{equipment.name} was last used with silicone on {_day(soiled)} and not cleaned since."
             )
+
+
+def _day(at: datetime) -> str:
+    local = timezone.localtime(at)
+    return f"{local.day} {local:%b %Y}"
 
 
 def _base(series: Series) -> Iterator[Remark]:

@@ -32,6 +32,7 @@ class Portion:
     corrected_g: float | None = None
     rounding_pct: float | None = None
     note: str = ""
+    advice: str = ""
 
     @property
     def coarse(self) -> bool:
@@ -69,6 +70,11 @@ class WeighingSheet:
     cups: tuple[CupSheet, ...]
     workings: tuple[WorkingRow, ...]
     total_g: dict[str, float]
+
+    @property
+    def offers_correction(self) -> bool:
+        offered = any(cup.known_shift and cup.known_shift.offer for cup in self.cups)
+        return offered and self.series.ratio == Ratio.SOLD
 
     def rows(self):
         """Each cup with its portions under the columns."""
@@ -184,7 +190,6 @@ def _additive(dose: Dosage, mass_g: float, balance: Balance | None, top) -> Port
         note = "to add" if to_add is not None else "all it shall hold: weigh the cup before to know what to add"
         grams = grams if to_add is None else to_add
     rounding = arithmetic.half_step_pct(grams, float(balance.step_g)) if balance and grams > 0 else None
-    advice = _advice(dose, mass_g, rounding)
     return Portion(
         what=dose.candidate.material.code,
         letter=dose.into,
@@ -193,7 +198,8 @@ def _additive(dose: Dosage, mass_g: float, balance: Balance | None, top) -> Port
         places=_places(balance),
         dosage=dose,
         rounding_pct=rounding,
-        note="; ".join(filter(None, (note, advice))),
+        note=note,
+        advice=_advice(dose, mass_g, rounding),
     )
 
 
@@ -204,7 +210,8 @@ def _advice(dose: Dosage, mass_g: float, rounding: float | None) -> str:
     ways = [f"a cup of {mass_g * rounding / ROUNDING_PCT:.0f} g or more", "a finer balance"]
     if dose.candidate.diluted_in:
         ways.append(f"a dilution in {dose.candidate.diluted_in}")
-    return f"the last digit is ±{rounding:.1f} % of the dose: take {' or '.join(ways)}"
+    said = f"{dose.candidate.material.code} at {format(dose.dosage_pct, 'f')} %"
+    return f"{said}: half a step of this balance is {rounding:.1f} % of the dose. Take {' or '.join(ways)}."
 
 
 def _places(balance: Balance | None) -> int:
@@ -228,7 +235,7 @@ def _displayed(portions: list[Portion], doses, top) -> tuple[Portion, ...]:
 def _said(trial: Trial, doses) -> str:
     if not doses:
         return trial.get_part_display()
-    said = " + ".join(f"{dose.candidate.material.code} {format(dose.dosage_pct, 'f')} %" for dose in doses)
+    said = " + ".join(f"{dose.candidate.material.code} {format(dose.dosage_pct, 'f')}\u00a0%" for dose in doses)
     return said if trial.part == "treated" else f"{trial.get_part_display()}: {said}"
 
 

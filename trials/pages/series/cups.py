@@ -8,15 +8,16 @@ from trials.operations.cups import add_cup, remove_cup
 from trials.pages.parts import needs, told_at
 
 from .forms import CupForm
-from .views import cups_of, found_series, offered
+from .views import cup_form, cups_of, found_series, offered
 
 
 @needs(access.may_write)
 def series_cup(request, number):
     """One more cup: posted from the foot of the list of cups, or from a page of its own."""
     found = found_series(request, number)
-    form = CupForm(request.POST or None, cups=cups_of(found), initial={"like": request.GET.get("like")})
-    if request.method == "POST" and form.is_valid():
+    posted = request.method == "POST"
+    form = CupForm(request.POST, cups=cups_of(found)) if posted else cup_form(found, request.GET.get("like", ""))
+    if posted and form.is_valid():
         with told_at(form):
             cup = add_cup(actor=request.user, now=timezone.now(), series=found, **form.cleaned_data)
             return redirect(f"/series/{number}/#cup-{cup.code}")
@@ -31,8 +32,7 @@ def series_cup_remove(request, number, code):
     try:
         remove_cup(actor=request.user, trial=cup)
     except Refused as refusal:
-        form = CupForm(cups=cups_of(found), initial={"like": code})
-        return _typing(request, form, found, problems=[(refusal.message, "")])
+        return _typing(request, cup_form(found, code), found, problems=[(refusal.message, "")])
     return redirect("series", number)
 
 

@@ -46,8 +46,10 @@ class SeriesFields(RecordForm):
         self.fields["common_batch"].queryset = batches.order_by("-made_at", "-pk")
         self.fields["common_batch"].label_from_instance = lambda one: f"{one.number} of {one.revision}, {one.letter}"
         self.fields["enquiry"].label_from_instance = lambda one: f"{one.number} {one.subject}"
+        for name in ("enquiry", "follows", "common_batch"):
+            self.fields[name].empty_label = "–"
         self.fields["basis"].label = "Per cent of"
-        self.fields["basis_component"].label = "which component"
+        self.fields["basis_component"].label = "Which component"
         self.fields["basis_component"].help_text = "only where the per cent are of a component"
         self.fields["basis_component"].required = False
         self.fields["counting"].help_text = "on top of the hundred, or within it"
@@ -64,12 +66,10 @@ class PlanForm(SeriesFields):
     )
     no_blank_because = forms.CharField(label="No blank because", max_length=160, required=False)
     clean_check = forms.BooleanField(label="One clean check at the end", required=False, initial=True)
-    vacuum = forms.BooleanField(label="A degassed cup as vacuum reference", required=False)
+    vacuum = forms.BooleanField(label="Vacuum reference, degassed", required=False)
     incumbent = CandidateField(label="Incumbent", required=False, help_text="what is used today")
     incumbent_pct = NumberFormField(label="Dosage of the incumbent", unit="%", required=False, min_value=0)
-    counts_in_ratio = forms.BooleanField(
-        label="Additive counts as part of its component in the ratio", required=False
-    )
+    counts_in_ratio = forms.BooleanField(label="Additive counts in the ratio", required=False)
 
     class Meta(SeriesFields.Meta):
         fields = [*DECIDED, "order_rule"]

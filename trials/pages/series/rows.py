@@ -17,7 +17,7 @@ USUAL_CRITERIA = ("bubbles", "micro-foam", "craters", "levelling")
 
 class WorkingRow(forms.Form):
     kind = forms.ChoiceField(label="Working", required=False, choices=[("", "–"), *WorkingKind.choices])
-    equipment = forms.ModelChoiceField(Equipment.objects.none(), label="With", required=False)
+    equipment = forms.ModelChoiceField(Equipment.objects.none(), label="With", required=False, empty_label="–")
     blade_mm = NumberFormField(label="Blade or disc", unit="mm", required=False)
     vessel_mm = NumberFormField(label="Vessel", unit="mm", required=False)
     rpm = NumberFormField(label="Speed", unit="rpm", required=False, min_value=0)

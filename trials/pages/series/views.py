@@ -4,6 +4,7 @@ from django.utils import timezone
 
 from trials import access
 from trials.models import Candidate
+from trials.models.trials import Part
 from trials.operations import series as operations
 from trials.operations.acting import Refused
 from trials.pages.bases.forms import ShareForm
@@ -46,7 +47,7 @@ def series(request, number):
         "criteria": found.criteria.select_related("criterion").order_by("criterion__position", "pk"),
         "signing": signing_of(found),
         "events": what_changed(found, parts=("criteria", "shares", "trials")),
-        "cup_form": CupForm(cups=cups_of(found)) if may_write and sheet.cups else None,
+        "cup_form": cup_form(found) if may_write and sheet.cups else None,
         "may_write": may_write,
         "may_restrict": access.may_restrict(request.user, found),
     }
@@ -97,9 +98,16 @@ def series_share(request, number):
 
 
 def cups_of(found):
-    """Its cups with their dosages, the last worked first: that is the one most often done again."""
+    """Its cups with their dosages, in the order of working."""
     cups = found.trials.prefetch_related("dosages__candidate__material")
     return list(cups.order_by("position", "pk"))
+
+
+def cup_form(found, like: str = "") -> CupForm:
+    """One more cup, like the last treated one unless another is named: that is the one most often done again."""
+    cups = cups_of(found)
+    treated = [cup for cup in cups if cup.part == Part.TREATED] or cups
+    return CupForm(cups=cups, initial={"like": like or (treated[-1].code if treated else None)})
 
 
 def offered():

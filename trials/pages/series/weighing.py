@@ -20,9 +20,10 @@ def series_weighing(request, number):
         "series": found,
         "sheet": sheet,
         "balances": known,
-        "remarks": [*weighing_doubts(sheet), *series_doubts(found)],
-        "cautions": bench_cautions(sheet),
+        "remarks": weighing_doubts(sheet),
+        "plan_remarks": series_doubts(found),
+        "safety": bench_cautions(sheet),
         "signing": signing_of(found),
-        "may_write": access.may_write(request.user),
+        "may_correct": access.may_write(request.user) and sheet.offers_correction,
     }
     return render(request, "series/weighing.html", context)
