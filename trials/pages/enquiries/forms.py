@@ -36,6 +36,7 @@ class EnquiryForm(RecordForm):
         self.fields["base"].queryset = bases
         self.fields["base"].label = "In which base, if it is here already"
         self.fields["incumbent"].queryset = candidates
+        self.fields["base"].empty_label = self.fields["incumbent"].empty_label = "–"
         self.fields["incumbent"].label_from_instance = lambda one: str(one.material)
         self.fields["withheld"].label = "Withhold the customer's name outside"
 
