@@ -121,9 +121,7 @@ def _holds(answers) -> None:
     assert set(ranked[len(CAUSES) - len(excluded) :]) == excluded
     standings = [one.standing for one in found.suspects if not one.ruled_out]
     assert standings == sorted(standings, reverse=True)
-    assert all(
-        not one.ruled_out and one.standing >= max(2, standings[0] - 1) - (standings[0] == 2) for one in found.likely
-    )
+    assert all(not one.ruled_out and one.standing >= standings[0] - 1 for one in found.likely)
     assert bool(found.likely) is (standings[0] >= 2)
     assert ("No defoamer" in found.verdict) is (
         bool(found.likely) and "entrained air" not in {one.cause for one in found.likely}
