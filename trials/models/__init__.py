@@ -5,6 +5,7 @@ from .candidates import Candidate
 from .criteria import Criterion, Step
 from .enquiries import Enquiry, EnquiryShare, Limit
 from .equipment import Balance, Equipment
+from .findings import Finding
 from .materials import Lot, Paper, RawMaterial, ReactiveGroup
 from .panels import Layer, Panel, Photo, Retain, StoredTin
 from .people import Person, Role
@@ -28,6 +29,7 @@ __all__ = [
     "EnquiryShare",
     "Equipment",
     "Failure",
+    "Finding",
     "Layer",
     "Limit",
     "Line",

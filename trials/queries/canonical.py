@@ -46,6 +46,7 @@ FIELDS = {
     "rating": ("criterion", "person", "instrument", "age_h", "value", "word", "blind", "at"),
     "photo": ("original_sha256", "picture_sha256", "taken_at", "age_h", "mm_per_px", "person", "remark"),
     "failure": ("mode", "severity", "how", "cause"),
+    "finding": ("person", "at", "answers", "cause", "remark"),
 }  # fmt: skip
 
 OUTSIDE = {
@@ -60,6 +61,7 @@ OUTSIDE = {
     "rating": ("id", "panel"),
     "photo": ("id", "panel", "original", "original_name", "picture", "width_px", "height_px"),
     "failure": ("id", "trial"),
+    "finding": ("id", "trial"),
 }
 
 
@@ -111,6 +113,7 @@ def _trials():
             "workings__equipment",
             "wet_readings__person",
             "failures",
+            "findings__person",
             Prefetch("panels", panels),
         )
         .order_by("number", "pk")
@@ -126,6 +129,7 @@ def _trial(trial: Trial) -> dict:
         "workings": [_row(row) for row in sorted(trial.workings.all(), **by_position)],
         "wet_readings": [_row(row) for row in sorted(trial.wet_readings.all(), **by_key)],
         "failures": [_row(row) for row in sorted(trial.failures.all(), key=lambda row: row.mode)],
+        "findings": [_row(row) for row in sorted(trial.findings.all(), **by_key)],
         "panels": [_panel(panel) for panel in trial.panels.all()],
     }
 
@@ -157,9 +161,15 @@ def _said(value):
         return value.astimezone(UTC).isoformat(timespec="microseconds")
     if isinstance(value, date):
         return value.isoformat()
+    if isinstance(value, list | dict):
+        return _nested(value)
+    return _name(value)
+
+
+def _nested(value: list | dict):
     if isinstance(value, list):
         return [_said(item) for item in value]
-    return _name(value)
+    return {key: _said(item) for key, item in value.items()}
 
 
 def _name(row) -> str:

@@ -149,7 +149,9 @@ def in_words(answers: Mapping[str, str]) -> tuple[tuple[str, str], ...]:
     >>> in_words({"isocyanate": "no", "when": ""})
     (('Does it cure with isocyanate?', 'no'),)
     """
-    return tuple((one.text, one.answers[answers[one.key]]) for one in QUESTIONS if answers.get(one.key))
+    return tuple(
+        (one.text, one.answers.get(answers[one.key], answers[one.key])) for one in QUESTIONS if answers.get(one.key)
+    )
 
 
 def _suspect(cause: str, known: Mapping[str, str]) -> Suspect:
