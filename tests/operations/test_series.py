@@ -8,9 +8,11 @@ from django.test.utils import CaptureQueriesContext
 from tests.making import NOW, make_epoxy_base, make_material
 from tests.series_making import STIRRED, make_candidate, make_series
 from trials.models import Base, Dosage, Lot, Revision, Series, Trial, Working
+from trials.models.signing import Meaning
 from trials.operations.acting import Refused
 from trials.operations.cups import add_cup, remove_cup
 from trials.operations.series import CandidateEntry, DoseEntry, add_common_batch, change_series, share_series
+from trials.operations.signing import amending, sign
 
 pytestmark = pytest.mark.django_db
 HALF = Decimal("0.5")
@@ -253,3 +255,18 @@ def test_planned_cup_may_go_a_made_one_stays(bench):
         remove_cup(actor=bench, trial=second)
     assert Trial.objects.filter(series=series).count() == 8
     assert Base.objects.count() == 1
+
+
+def test_signed_series_gets_a_cup_only_by_an_amendment(bench):
+    series = make_series(bench)
+    like = series.trials.filter(part="treated").first()
+    sign(actor=bench, now=NOW, record=series, meaning=Meaning.PERFORMED)
+    for write, given in ((add_cup, {"now": NOW, "like": like}), (change_series, {"title": "Another"})):
+        with pytest.raises(Refused, match="is signed"):
+            write(actor=bench, series=series, **given)
+    with pytest.raises(Refused, match="is signed"):
+        remove_cup(actor=bench, trial=like)
+    with amending(actor=bench, now=NOW, record=series, reason="one cup was left out"):
+        cup = add_cup(actor=bench, now=NOW, series=series, like=like, dosage_pct=Decimal("0.7"))
+    assert Trial.objects.filter(series=series).count() == 10
+    assert cup.part == "treated"

@@ -3,7 +3,7 @@
 from django.db import connection
 from django.db.models import Max, Model
 
-_LOCKS = {"Series": 7246003, "Enquiry": 7246004}
+_LOCKS = {"Series": 7246013, "Enquiry": 7246014}
 
 
 def next_number(model: type[Model]) -> int:
