@@ -28,10 +28,10 @@ def given_server(url: str):
 
 
 def make_roles(connection) -> dict:
-    """Both roles, the owner also able to act as the application; returns the settings of the owner."""
+    """Both roles under one password, the owner able to act as the application; returns the owner's settings."""
     password = secrets.token_urlsafe()
     roles.make_role(connection, TEST_OWNER, password, may_create_databases=True)
-    roles.make_role(connection, TEST_APPLICATION, secrets.token_urlsafe())
+    roles.make_role(connection, TEST_APPLICATION, password)
     connection.execute(f"GRANT {TEST_APPLICATION} TO {TEST_OWNER}")
     return {"NAME": "labbook", "USER": TEST_OWNER, "PASSWORD": password}
 

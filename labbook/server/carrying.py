@@ -10,7 +10,7 @@ from psycopg import sql
 
 from labbook.database import kept_secret
 
-from . import cluster, lock, places, processes, programs, roles
+from . import cluster, lock, logs, places, processes, programs, roles
 from .cluster import Cluster
 from .errors import CannotStartError
 
@@ -89,7 +89,7 @@ def _tool(which: Cluster, program: Path, socket: Path, *arguments) -> None:
     password = {"PGPASSWORD": kept_secret(which.secrets / "keeper")}
     ended, said = processes.run_to_end([*command, *arguments], env=os.environ | password)
     if ended != 0:
-        raise CannotStartError(f"{program.name} failed, the old data is untouched: {cluster.last_line(said)}")
+        raise CannotStartError(f"{program.name} failed, the old data is untouched: {logs.last_line(said)}")
 
 
 def _rows(which: Cluster, socket: Path) -> dict[str, int]:

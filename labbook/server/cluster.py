@@ -13,9 +13,9 @@ import psycopg
 
 from labbook.database import kept_secret
 
-from . import processes, programs
+from . import logs, processes, programs
 from .accounts import Account
-from .configuration import ACCESS, configuration
+from .configuration import ACCESS, LOCAL, configuration
 from .errors import CannotStartError, StoppedError
 
 KEEPER = "labbook_keeper"  # the superuser; neither the owner nor the application
@@ -69,7 +69,7 @@ class Cluster:
         ended, said = processes.run_to_end(command, account=self.account)
         if ended != 0:
             shutil.rmtree(aside, ignore_errors=True)
-            raise CannotStartError(f"The database could not be made in {self.data}: {last_line(said)}")
+            raise CannotStartError(f"The database could not be made in {self.data}: {logs.last_line(said)}")
         (aside / "data").rename(self.data)
         shutil.rmtree(aside)
 
@@ -77,8 +77,10 @@ class Cluster:
         """Start the server and wait until it answers; raises CannotStartError when it ends instead."""
         self._write("postgresql.conf", configuration(socket=socket, durable=self.durable))
         self._write("pg_hba.conf", ACCESS)
-        with self.log.open("w") as log:
-            self.log.chmod(0o600)
+        if not (self.data / LOCAL).exists():
+            self._write(LOCAL, "")
+        with logs.opened(self.log) as log:
+            said_before = log.tell()
             server = processes.launch(
                 [self.programs / "postgres", "-D", self.data],
                 account=self.account,
@@ -97,7 +99,9 @@ class Cluster:
             raise StoppedError
         if not answered or server.poll() is not None:
             stop(server)
-            raise CannotStartError(f"The database did not start: {last_line(self.log.read_text())}")
+            raise CannotStartError(
+                f"The database did not start: {logs.last_line(self.log.read_text()[said_before:])}"
+            )
         return server
 
     def answers(self, socket: Path) -> bool:
@@ -180,9 +184,3 @@ def is_zombie(pid: int) -> bool:
         return process.status() == psutil.STATUS_ZOMBIE and process.name() == "postgres"
     except psutil.NoSuchProcess:
         return False
-
-
-def last_line(text: str) -> str:
-    lines = [line.strip() for line in text.splitlines() if line.strip()]
-    telling = [line for line in lines if "FATAL" in line or "PANIC" in line or "error" in line]
-    return (telling or lines or ["it said nothing"])[-1]

@@ -56,15 +56,16 @@ class EmbeddedDatabase:
         """Start the server again if it ended."""
         if self._server.poll() is None:
             return
-        self._restarts.note()
         began = time.monotonic()
         try:
             self._cluster.end_remains()
             self._server = self._cluster.start(self._socket, cancelled=self._cancelled)
         except CannotStartError as error:
             self._say(f"{error} Trying again.")
+            self._restarts.failed()
             time.sleep(1)
         else:
+            self._restarts.succeeded()
             self._say(f"The database server had ended; it is back after {time.monotonic() - began:.1f} s.")
 
     def connection_options(self) -> dict:

@@ -1,23 +1,26 @@
-"""How often something may end before starting it again is no help."""
+"""When starting something again is no help any more."""
 
-import time
-from collections import deque
 from pathlib import Path
 
 from .errors import CannotStartError
 
-MOST = 5
-WITHIN_SECONDS = 60
+MOST_IN_A_ROW = 10
 
 
 class Restarts:
-    def __init__(self, name: str, *, log: Path | None = None):
-        self._name = name
-        self._where = f" Its log: {log}" if log else ""
-        self._times = deque(maxlen=MOST)
+    """Counts the starts that failed in a row; however often what did run is killed, it is started again."""
 
-    def note(self) -> None:
-        now = time.monotonic()
-        if len(self._times) == MOST and now - self._times[0] < WITHIN_SECONDS:
-            raise CannotStartError(f"{self._name} ended {MOST + 1} times within a minute.{self._where}")
-        self._times.append(now)
+    def __init__(self, name: str, *, log: Path):
+        self._name = name
+        self._log = log
+        self._failed = 0
+
+    def failed(self) -> None:
+        self._failed += 1
+        if self._failed > MOST_IN_A_ROW:
+            raise CannotStartError(
+                f"{self._name} did not stay up {self._failed} times in a row; its log: {self._log}"
+            )
+
+    def succeeded(self) -> None:
+        self._failed = 0

@@ -80,7 +80,16 @@ def _start(wanted: Wanted, running: ExitStack, *, stop: Stop, say):
     environment = steps.pages_environment(wanted.data)
     _prepare(wanted, database, environment, stop=stop, say=say)
     running.enter_context(Sealing(database.connection_options(), say=say))
-    web = running.enter_context(Web(host=wanted.host, port=wanted.port, environment=environment, lock=held, **shared))
+    web = running.enter_context(
+        Web(
+            host=wanted.host,
+            port=wanted.port,
+            log=wanted.data / "web.log",
+            environment=environment,
+            lock=held,
+            **shared,
+        )
+    )
     return database, web
 
 

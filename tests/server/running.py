@@ -150,7 +150,7 @@ class Up:
     def seconds_until_it_answers(self, most: float) -> float:
         began = time.monotonic()
         while not self.answers():
-            assert time.monotonic() - began < most, f"no answer within {most} s"
+            assert time.monotonic() - began < most, f"no answer within {most} s\n" + "".join(self.lines)
             time.sleep(0.02)
         return time.monotonic() - began
 
