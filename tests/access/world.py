@@ -1,5 +1,6 @@
 """A notebook with one of everything, all of it restricted to its owner and one named reader."""
 
+from decimal import Decimal
 from io import BytesIO
 
 import pytest
@@ -9,7 +10,19 @@ from PIL import Image
 from tests.cup_making import dose, make_candidate, make_cups, make_panel, rated
 from tests.making import NOW, make_epoxy_base, make_material
 from tests.people import make_person
-from trials.models import BaseShare, Lot, Paper, Retain, Role, SeriesShare, StoredTin
+from trials.models import (
+    Balance,
+    BaseShare,
+    Enquiry,
+    EnquiryShare,
+    Equipment,
+    Lot,
+    Paper,
+    Retain,
+    Role,
+    SeriesShare,
+    StoredTin,
+)
 from trials.operations.photos import PhotoEntry, add_photos
 
 KINDS = ("anonymous", "owner", "named", "stranger", "supervisor", "reader", "administrator")
@@ -40,7 +53,13 @@ def world(people, settings, tmp_path):
     make_material("AR-99", "air-release candidate")
     cup = make_cups(people["owner"], revision=revision, restricted=True)[0]
     SeriesShare.objects.create(series=cup.series, person=people["named"])
+    enquiry = Enquiry.objects.create(
+        number=31, subject="Foam at 2 mm", field="floor", received=NOW.date(), owner=people["owner"], restricted=True
+    )
+    EnquiryShare.objects.create(enquiry=enquiry, person=people["named"])
     return {
+        "equipment": Equipment.objects.create(name="Dissolver 1"),
+        "balance": Balance.objects.create(name="Balance 1", step_g=Decimal("0.01")),
         "material": material,
         "lot": lot,
         "paper": paper,
