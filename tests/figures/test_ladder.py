@@ -67,6 +67,13 @@ def test_candidates_at_one_dosage_stand_side_by_side():
     assert firsts == sorted(set(firsts))
 
 
+def test_a_candidate_alone_at_its_dosage_stands_on_it():
+    alone = Line("AR-09", (Cup(0.2, 5.0, ""),), (Rung(0.2, 5.0, None, None, ""),))
+    ladder = _ladder(lines=2)
+    data = ladder_figure(Ladder("x", "y", (), None, (*ladder.lines, alone)))["data"]
+    assert data[-2]["x"] == [0.2]
+
+
 def test_no_figure_offers_to_send_its_numbers_elsewhere():
     config = ladder_figure(_ladder())["config"]
     assert (config["showSendToCloud"], config["plotlyServerURL"], config["displaylogo"]) == (False, "", False)

@@ -10,9 +10,12 @@ import pytest
 from django.urls import reverse
 
 from tests.judged_series import add_cup, empty_series, ladder_series, rate
+from tests.making import NOW
+from tests.people import PASSWORD
 from tests.series_making import make_candidate
 from trials.models import Failure, Series, Trial
 from trials.operations.judging import FailureEntry, conclude_trial
+from trials.operations.signing import sign
 from trials.pages.judging.table import HEAD, safe
 
 pytestmark = pytest.mark.django_db
@@ -36,7 +39,7 @@ def _judge_cup(client, code="417-9", **typed):
 
 def _row(page, label):
     """The cells of the first row of this group in the table of differences, as text."""
-    table = page[page.index("Air content of component A, % by volume") :]
+    table = page[page.index('aria-label="Air content of component A"', page.index("</figure>")) :]
     row = re.search(rf'<th scope="row">{re.escape(label)}.*?</tr>', table, re.DOTALL)[0]
     cells = re.findall(r"<t[dh][^>]*>(.*?)</t[dh]>", row, re.DOTALL)
     return [re.sub(r"<[^>]+>|[\u2007\u2008]", "", cell).strip() for cell in cells]
@@ -235,3 +238,28 @@ def test_topped_up_cups_stand_in_brackets(client, series, bench):
     page = client.get(reverse("series_judge", args=[417])).content.decode()
     assert _row(page, "AR-01 0.3 %")[1:4] == ["4.10; 4.60; 3.90; 4.40; (1.00)", "4", "4.25"]
     assert "417-21: topped up from 417-9: not independent, left out of n." in page
+
+
+def test_csv_of_what_is_shown_is_compared_in_the_same_way(client, series):
+    page = client.get(reverse("series", args=[417]), {"side": "one", "of": "air-a:fresh"}).content.decode()
+    address = re.search(r'href="([^"]*comparison\.csv[^"]*)"', page)[1]
+    assert address == "/series/417/comparison.csv?side=one"
+    rows = csv.DictReader(io.StringIO(client.get(address).content.decode("utf-8-sig")))
+    assert {row["compared"] for row in rows if row["part"] == "treated"} == {"less"}
+
+
+def test_an_age_that_is_no_number_is_told_at_its_field(client, series):
+    page = client.get(reverse("series", args=[417]), {"age_h": "a week"}).content.decode()
+    assert "“a week” is not a number" in page
+
+
+def test_what_is_signed_is_judged_by_an_amendment(client, series, bench):
+    sign(actor=bench, now=NOW, record=series, meaning="performed")
+    page = _judge(client, outcome="works", conclusion="Seen anew.").content.decode()
+    assert "This is signed: amend it" in page
+    assert "Seen anew." in page
+    assert Series.objects.get().outcome == ""
+    reason = {"amend_reason": "Read again after a week.", "amend_password": PASSWORD}
+    answer = _judge(client, outcome="works", conclusion="Seen anew.", **reason)
+    assert answer.status_code == 302
+    assert (Series.objects.get().outcome, series.signatures.last().meaning) == ("works", "amended")

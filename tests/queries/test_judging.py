@@ -81,7 +81,7 @@ def test_what_was_asked_for_is_held_against_the_limit(bench):
     }
     bounds = {row.cell.group.label: row.bound for row in table.rows}
     # 2 cups × 1 per dm² × 3 dm² = 6 on 12 dm²; exact Poisson (Garwood): chi²(0.95; 14)/2 = 11.84, per 12 dm² 0.987
-    assert bounds["AR-01 0.3 %"] == "6 found on 12 dm²: proves fewer than 0.99 per dm² (95 %, exact Poisson)"
+    assert bounds["AR-01 0.3 %"] == "6 found on 12 dm²: proves fewer than 0.987 per dm² (95 %, exact Poisson)"
     assert stats.chi2.ppf(0.95, 14) / 2 / 12 == pytest.approx(0.987, abs=5e-4)
 
 

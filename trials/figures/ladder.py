@@ -67,8 +67,10 @@ class Ladder:
         return max((cup.dosage_pct for cup in self.all_cups), default=0.0) or 1.0
 
     def beside_pct(self, nth: int) -> float:
-        """How far the nth line stands to the right of its dosage, so that candidates do not hide each other."""
-        return 0.012 * self.highest_pct * nth
+        """How far the nth line stands to the right of its dosages: once for each line before it that shares one."""
+        mine = {rung.dosage_pct for rung in self.lines[nth].rungs}
+        sharing = sum(any(rung.dosage_pct in mine for rung in line.rungs) for line in self.lines[:nth])
+        return 0.012 * self.highest_pct * sharing
 
 
 def ladder_figure(ladder: Ladder) -> dict:

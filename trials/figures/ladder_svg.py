@@ -60,7 +60,8 @@ class _Frame:
         values = ladder.values or (0.0, 1.0)
         self.ups = nice_ticks(min(0.0, *values), max(values))
         self.rights = nice_ticks(0.0, ladder.highest_pct)
-        self._widest = max(self.rights[-1], ladder.highest_pct + ladder.beside_pct(len(ladder.lines)))
+        furthest = max((ladder.beside_pct(nth) for nth in range(len(ladder.lines))), default=0.0)
+        self._widest = max(self.rights[-1], ladder.highest_pct + furthest)
 
     def x(self, dosage_pct: float) -> float:
         return LEFT + (WIDTH - LEFT - RIGHT) * dosage_pct / (self._widest * 1.02)

@@ -3,9 +3,12 @@
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
+from django.utils.text import slugify
+
 from trials.access import series as series_of
 from trials.figures.swatch import Film
 from trials.models import Enquiry, Failure, Series, Trial
+from trials.models.series import Outcome
 from trials.models.trials import Part
 
 from .blocks import places
@@ -19,6 +22,10 @@ from .suggesting import Suggestion, suggest
 from .weighed import weighed_cups
 from .windows import Judged, Suggested, deciding_rank, windows
 
+COUNTS_SCATTER = (
+    "Counts scatter more where there are many: the one spread that Dunnett takes for all groups is rough here."
+)
+
 
 @dataclass(frozen=True, slots=True)
 class Row:
@@ -27,6 +34,7 @@ class Row:
     cell: Cell
     held: Held | None
     bound: str
+    places: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,9 +50,24 @@ class Table:
         return f"{self.judged.measure.key}:{self.judged.column.condition.key}"
 
     @property
+    def slug(self) -> str:
+        """For the identifiers of a page."""
+        return slugify(self.key.replace(":", "-"))
+
+    @property
+    def apart(self) -> bool:
+        """Whether a cup is shown that is not counted."""
+        return any(not cup.counts for row in self.rows for cup, _ in row.cell.values)
+
+    def row(self, key: str) -> Row | None:
+        return next((row for row in self.rows if row.cell.group.key == key), None)
+
+    @property
     def remarks(self) -> tuple[str, ...]:
         """Of the column, and notes that hold for several groups, each once."""
         notes = [row.cell.blank.note for row in self.rows if row.cell.blank and row.cell.blank.note]
+        if self.judged.measure.counted:
+            notes.append(COUNTS_SCATTER)
         return tuple(dict.fromkeys((*self.judged.column.remarks, *notes)))
 
 
@@ -87,6 +110,11 @@ class Judgement:
         return ranked[0] if ranked else None
 
     @property
+    def overview(self) -> tuple[tuple[Line, tuple[Row | None, ...]], ...]:
+        """Every group with its row in each table, None where it was not read."""
+        return tuple((line, tuple(table.row(line.group.key) for table in self.tables)) for line in self.lines)
+
+    @property
     def several_blocks(self) -> bool:
         return len({line.group.block.number for line in self.lines}) > 1
 
@@ -111,14 +139,16 @@ def judgement(series_id: int, person, *, declared: bool = False, age_h: float | 
     marks = cup_marks(made, weighed_cups(trials), too_early=values.too_early)
     tables = tuple(_table(one, limits.get(one.measure.key)) for one in judged)
     drawn = films(trials)
+    lines = tuple(_line(group, judged, tables, marks, drawn) for group in made)
+    unfair = {line.group.key for line in lines if line.suggestion and line.suggestion.outcome == Outcome.UNFAIR}
     return Judgement(
         series=series,
         enquiry=enquiry,
         declared=declared,
-        lines=tuple(_line(group, judged, tables, marks, drawn) for group in made),
+        lines=lines,
         tables=tables,
         marks=_series_marks(made, values),
-        windows=windows(judged, limits, declared=declared),
+        windows=windows(judged, limits, unfair=unfair, declared=declared),
         incumbent=next((group.label for group in made if group.key in incumbents.values()), ""),
     )
 
@@ -161,7 +191,12 @@ def _incumbents(made: Sequence[Group], enquiry: Enquiry | None) -> dict[int, str
 def _table(one: Judged, limit: Wanted | None) -> Table:
     against = held(one.column, one.cells, limit) if limit else {}
     rows = tuple(
-        Row(cell, against.get(cell.group.key), count_bound(counted(one.column, cell)) if one.measure.counted else "")
+        Row(
+            cell=cell,
+            held=against.get(cell.group.key),
+            bound=count_bound(counted(one.column, cell)) if one.measure.counted else "",
+            places=one.measure.places,
+        )
         for cell in one.cells
     )
     return Table(one, limit, rows)

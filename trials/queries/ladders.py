@@ -36,10 +36,9 @@ def ladder_of(table: Table) -> Ladder:
 def caption(table: Table) -> str:
     """What the marks of the figure stand for."""
     measure = table.judged.measure
-    apart = any(not cup.counts for row in table.rows for cup, _ in row.cell.values)
     parts = [
         f"Small marks: cups. Large marks: {measure.middle_word} of the cups that count."
-        + (" Hollow: shown, not counted." if apart else ""),
+        + (" Hollow: shown, not counted." if table.apart else ""),
         "Band: from the lowest to the highest blank.",
     ]
     if measure.graded:

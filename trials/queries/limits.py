@@ -1,5 +1,10 @@
-"""A group against the limits of the enquiry: meets, misses or cannot tell, by its middle and its interval."""
+"""A group against the limits of the enquiry: meets, misses or cannot tell.
 
+Quantities by their mean and its interval; grades and counts, which do not scatter alike in every group, cup by cup,
+counts with what they prove on their area as well.
+"""
+
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
@@ -11,7 +16,6 @@ from trials.science.group_means import GroupMean, group_means
 
 from .contrasts import LEVEL, Cell
 from .cup_values import Column, Counted
-from .measures import Measure
 
 MEETS, MISSES, CANNOT_TELL = "meets", "misses", "cannot tell"
 
@@ -78,12 +82,11 @@ def held(column: Column, cells: Sequence[Cell], limit: Wanted) -> dict[str, Held
         here = [cell for cell in cells if cell.group.block.number == number and cell.n]
         if column.measure.graded:
             found |= {cell.group.key: _steps(limit, cell) for cell in here}
-            continue
-        means = group_means([cell.counted for cell in here], level=LEVEL) if here else ()
-        for cell, mean in zip(here, means, strict=True):
-            number_found = counted(column, cell)
-            decide = _count if column.measure.counted else _quantity
-            found[cell.group.key] = decide(limit, column.measure, mean, number_found)
+        elif column.measure.counted:
+            found |= {cell.group.key: _count(limit, cell, counted(column, cell)) for cell in here}
+        elif here:
+            means = group_means([cell.counted for cell in here], level=LEVEL)
+            found |= {cell.group.key: _quantity(limit, mean) for cell, mean in zip(here, means, strict=True)}
     return found
 
 
@@ -103,51 +106,44 @@ def count_bound(found: Counted | None) -> str:
         return ""
     if not found.area_dm2:
         return "area of a panel not noted: no bound"
-    bound = upper_bound_per_dm2(found.number, found.area_dm2, level=LEVEL)
     number = "none" if found.number == 0 else f"{found.number}"
-    proves = f"proves fewer than {_round_up(bound)} per dm² (95 %, exact Poisson)"
+    proves = f"proves fewer than {_up(_bound(found))} per dm² (95 %, exact Poisson)"
     return f"{number} found on {found.area_dm2:g} dm²: {proves}"
 
 
 def _steps(limit: Wanted, cell: Cell) -> Held:
-    """By every cup: so few grades have no interval, only a range that covers the median with a known chance."""
+    """By every cup: so few have no interval, only a range that covers the median with a known confidence."""
     holding = sum(limit.holds(value) for value in cell.counted)
     reason = f"{holding} of {cell.n} cups meet it"
     if cell.n == 1:
         return Held(limit, CANNOT_TELL, f"{reason}: one cup is no sample")
-    covers = 100 * (1 - 0.5 ** (cell.n - 1))
-    reason += f"; from the lowest to the highest of {cell.n} cups covers the median with {covers:.3g} %"
+    if holding in (0, cell.n):
+        covers = 100 * (1 - 0.5 ** (cell.n - 1))
+        reason += f" (their range covers the median with {covers:.3g} % confidence)"
     verdict = MEETS if holding == cell.n else MISSES if holding == 0 else CANNOT_TELL
     return Held(limit, verdict, reason)
 
 
-def _quantity(limit: Wanted, measure: Measure, mean: GroupMean, _: Counted | None) -> Held:
+def _quantity(limit: Wanted, mean: GroupMean) -> Held:
     if mean.low is None or mean.high is None:
-        return Held(
-            limit, CANNOT_TELL, f"mean {mean.mean:.3g} {measure.unit}, no spread to judge by".replace("  ", " ")
-        )
-    reason = f"mean {mean.mean:.3g}, {_interval(mean)}"
-    return Held(limit, _verdict(limit, mean.mean, mean.low, mean.high), reason)
+        return Held(limit, CANNOT_TELL, f"mean {mean.mean:.3g}, no spread to judge by")
+    interval = f"95 %: {mean.low:.3g} to {mean.high:.3g}, {mean.n} cups, spread of all groups"
+    return Held(limit, _verdict(limit, mean.mean, mean.low, mean.high), f"mean {mean.mean:.3g} ({interval})")
 
 
-def _count(limit: Wanted, measure: Measure, mean: GroupMean, found: Counted | None) -> Held:
-    """The cups' own spread and the chance of counting both have to stay below."""
-    bound = None
-    if found and found.area_dm2:
-        bound = upper_bound_per_dm2(found.number, found.area_dm2, level=LEVEL)
+def _count(limit: Wanted, cell: Cell, found: Counted | None) -> Held:
     said = count_bound(found)
-    if not limit.holds(mean.mean) and mean.low is not None and not limit.holds(mean.low):
-        return Held(limit, MISSES, f"mean {mean.mean:.3g}, {_interval(mean)}; {said}")
     if limit.limit == 0 and limit.better == "lower":
-        if mean.mean > 0:
-            return Held(limit, MISSES, f"the limit is none; mean {mean.mean:.3g} per dm²; {said}")
-        return Held(limit, CANNOT_TELL, f"none found does not prove none; {said}")
-    if bound is None:
-        return Held(limit, CANNOT_TELL, f"mean {mean.mean:.3g} per dm²; {said or 'no area noted: no bound'}")
-    high = bound if mean.high is None else max(bound, mean.high)
-    low = 0.0 if mean.low is None else mean.low  # without a spread between cups nothing is shown to lie above
-    spread = "" if mean.low is None else f", {_interval(mean)}"
-    return Held(limit, _verdict(limit, mean.mean, low, high), f"mean {mean.mean:.3g}{spread}; {said}")
+        some = sum(value > 0 for value in cell.counted)
+        if some:
+            return Held(limit, MISSES, f"found in {some} of {cell.n} cups; {said or 'no area noted'}")
+        return Held(limit, CANNOT_TELL, f"none found does not prove none; {said or 'no area noted'}")
+    held = _steps(limit, cell)
+    if held.verdict != MEETS:
+        return held
+    if not found or not found.area_dm2:
+        return Held(limit, CANNOT_TELL, f"{held.reason}; {said or 'no area noted'}")
+    return Held(limit, MEETS if limit.holds(_bound(found)) else CANNOT_TELL, f"{held.reason}; {said}")
 
 
 def _verdict(limit: Wanted, middle: float, low: float, high: float) -> str:
@@ -157,14 +153,11 @@ def _verdict(limit: Wanted, middle: float, low: float, high: float) -> str:
     return CANNOT_TELL if any(ends) else MISSES
 
 
-def _interval(mean: GroupMean) -> str:
-    return f"95 %: {mean.low:.3g} to {mean.high:.3g} ({mean.n} cups, spread of all groups)"
+def _bound(found: Counted) -> float:
+    return upper_bound_per_dm2(found.number, found.area_dm2, level=LEVEL)
 
 
-def _round_up(bound: float) -> str:
-    """Two figures, never below what is proved."""
-    for digits in range(2, 6):
-        shown = float(f"{bound:.{digits}g}")
-        if shown >= bound:
-            return f"{shown:g}"
-    return f"{bound:.6g}"
+def _up(bound: float) -> str:
+    """Three figures, never below what is proved."""
+    place = 10.0 ** (math.floor(math.log10(bound)) - 2)
+    return f"{math.ceil(round(bound / place, 6)) * place:.4g}"

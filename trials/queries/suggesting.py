@@ -99,13 +99,13 @@ def _without_gain(compared: list[_Found]) -> Suggestion:
     """A failure only where the interval leaves no room for an effect worth having; else undecided."""
     if not compared:
         return Suggestion(Outcome.UNDECIDED, ("no efficiency criterion can be compared with the blank",))
+    worse = [one for one in compared if one.cell.blank.says == WORSE]
+    if worse:
+        return Suggestion(Outcome.FAILS, tuple(one.said for one in worse))
     excluded = [one for one in compared if _no_room(one)]
     if excluded and len(excluded) == len(compared):
         reasons = [f"{one.judged.name}: a change of {TARGET_CHANGE_PCT:g} % is excluded" for one in excluded]
         return Suggestion(Outcome.FAILS, tuple(reasons))
-    worse = [one for one in compared if one.cell.blank.says == WORSE]
-    if worse:
-        return Suggestion(Outcome.FAILS, tuple(one.said for one in worse))
     reasons = tuple(f"{one.judged.name}: not shown to differ from the blank, {one.cell.n} cups" for one in compared)
     return Suggestion(Outcome.UNDECIDED, reasons)
 

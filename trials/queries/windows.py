@@ -1,6 +1,6 @@
 """The window that the comparison allows for each candidate, with the rule that drew it; the person decides."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass
 
 from trials.models.trials import Part
@@ -72,15 +72,27 @@ class Judged:
 
 
 def windows(
-    judged: Sequence[Judged], wanted: Mapping[str, Wanted], *, declared: bool = False
+    judged: Sequence[Judged],
+    wanted: Mapping[str, Wanted],
+    *,
+    unfair: Collection[str] = (),
+    declared: bool = False,
 ) -> tuple[Suggested, ...]:
-    """For every candidate with a dosage in a block that has blanks, where an efficiency quantity was read."""
+    """For every candidate with a dosage in a block that has blanks, where anything on efficiency was read.
+
+    ``unfair`` are keys of groups that were no fair test: nothing is drawn from them.
+    """
+    judged = [_without(one, unfair) for one in judged]
     found = []
     for name, number in _ladders(judged):
         by = _deciding(judged, name, number)
         if by is not None:
             found.append(_suggested(judged, by, wanted, name, number, declared=declared))
     return tuple(found)
+
+
+def _without(one: Judged, unfair: Collection[str]) -> Judged:
+    return Judged(one.column, tuple(cell for cell in one.cells if cell.group.key not in unfair))
 
 
 def deciding_rank(one: Judged) -> tuple:

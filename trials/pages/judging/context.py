@@ -1,8 +1,10 @@
 """What the comparison of a series shows, for any page that includes it."""
 
 from collections.abc import Mapping
+from urllib.parse import urlencode
 
 from django import forms
+from django.urls import reverse
 
 from trials.figures.ladder import ladder_figure
 from trials.figures.ladder_svg import ladder_svg
@@ -19,7 +21,7 @@ class AskForm(forms.Form):
     """How the cups are compared; ``of`` (which table the figure shows) has its choices from the comparison."""
 
     side = forms.ChoiceField(label="Compared", choices=SIDES, required=False)
-    age_h = NumberFormField(label="Age, if not the latest that cups share", unit="h", required=False, min_value=0)
+    age_h = NumberFormField(label="Age, if not the latest shared", unit="h", required=False, min_value=0)
 
 
 def comparison(person: Person, series_id: int, asked: Mapping[str, str]) -> dict:
@@ -44,4 +46,12 @@ def shown(found: Judgement, form: AskForm, of: str = "") -> dict:
         "figure": ladder_figure(ladder),
         "paper": ladder_svg(ladder),
         "caption": caption(table),
+        "csv_url": _csv_url(found, form),
     }
+
+
+def _csv_url(found: Judgement, form: AskForm) -> str:
+    """The numbers as they are shown: compared in the same way, at the same age."""
+    address = reverse("series_comparison_csv", args=[found.series.number])
+    asked = {name: form[name].value() for name in form.fields if form[name].value() and not form[name].errors}
+    return f"{address}?{urlencode(asked)}" if asked else address
