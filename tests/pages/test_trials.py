@@ -268,3 +268,14 @@ def test_stranger_finds_no_cup_and_reader_may_not_log(client, bench, colleague, 
     client.force_login(reader)
     assert client.post(at("trial_weighings", "417-1"), row).status_code == 403
     assert not Weighing.objects.exists()
+
+
+def test_sheet_after_sheet_down_the_order_of_working(page, bench):
+    make_cups(bench, cups=2)
+    row = lines("readings", {"what": "A", "reading": "100"})
+    assert "Keep, then 417-2" in page.get(at("trial_weighings", "417-1")).content.decode()
+    answer = page.post(at("trial_weighings", "417-1"), {**row, "then": "next"})
+    assert answer["Location"] == at("trial_weighings", "417-2")
+    answer = page.post(at("trial_weighings", "417-2"), {**row, "then": "next"})
+    assert answer["Location"] == at("trial", "417-2")
+    assert Weighing.objects.count() == 2

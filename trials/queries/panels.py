@@ -33,7 +33,7 @@ class PanelRow:
 
     @property
     def build_up(self) -> str:
-        return ", then ".join(_said(layer) for layer in self.layers) or "layers not noted"
+        return "; then ".join(_said(layer) for layer in self.layers) or "layers not noted"
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,13 +114,12 @@ def standing(person, panels: Iterable[Panel], *, age: Decimal | None) -> dict[tu
 
 
 def _said(layer: Layer) -> str:
-    parts = [layer.get_coat_display(), layer.get_method_display()]
-    if layer.wet_um is not None:
-        parts.insert(1, f"{layer.wet_um:f} µm wet")
+    coat = layer.get_coat_display()
+    parts = [coat if layer.wet_um is None else f"{coat} {layer.wet_um:f} µm wet", layer.get_method_display()]
     if layer.spiked_after_min is not None:
         parts.append(f"spiked roller after {layer.spiked_after_min:f} min")
     if layer.recoated_after_h is not None:
-        parts.append(f"recoated after {layer.recoated_after_h:f} h")
+        parts.append(f"after {layer.recoated_after_h:f} h")
     if layer.sanded:
         parts.append("sanded")
-    return " ".join(parts[:2]) + (" " if len(parts) > 2 else "") + ", ".join(parts[2:])
+    return ", ".join(parts)

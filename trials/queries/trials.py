@@ -94,6 +94,12 @@ def signed_record(trial: Trial) -> Series | Trial | None:
     return trial.series if first.series_id else trial
 
 
+def cup_after(trial: Trial) -> str:
+    """The code of the next cup in the order of working, "" after the last."""
+    later = Trial.objects.filter(series=trial.series_id, position__gt=trial.position)
+    return later.order_by("position", "pk").values_list("code", flat=True).first() or ""
+
+
 def trial_sheet(trial: Trial) -> TrialSheet:
     """Expects what ``load_trial`` fetched; a number of queries that no row adds to."""
     cups = _series_of(trial)

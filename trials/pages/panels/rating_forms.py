@@ -19,7 +19,9 @@ class RatingForm(forms.Form):
     instrument = forms.CharField(
         max_length=60, required=False, help_text="Its name, where not your eyes read the values; else empty."
     )
-    blind = forms.BooleanField(label="I did not know which cup is which", required=False)
+    blind = forms.BooleanField(
+        label="Read blind", required=False, help_text="Without knowing which panel is of which cup."
+    )
 
     def __init__(
         self,

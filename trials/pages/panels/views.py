@@ -81,7 +81,7 @@ def series_rate(request, number):
     # By code: the order of the cups would tell which is which.
     panels = list(with_build_up(access.panels(request.user).filter(trial__series=series)).order_by("code", "pk"))
     trial = panels[0].trial if panels else None
-    back = reverse("today")
+    back = reverse("series", args=[number])
     return _rating(request, panels, trial, back, f"Panels of series {number}", may_be_blind=True, series=series)
 
 

@@ -27,7 +27,7 @@ class MadeForm(CupForm):
 
     def __init__(self, *args, trial, **kwargs):
         super().__init__(*args, trial=trial, **kwargs)
-        self.fields["cups"].queryset = others(trial)
+        _along(self, trial)
         for name in ("made_at", "mixed_at", "air_c", "humidity_pct", "remark"):
             self.initial[name] = getattr(trial, name)
 
@@ -41,7 +41,7 @@ class AlongForm(CupForm):
 
     def __init__(self, *args, trial, **kwargs):
         super().__init__(*args, trial=trial, **kwargs)
-        self.fields["cups"].queryset = others(trial)
+        _along(self, trial)
 
     def trials(self) -> list[Trial]:
         return [self.trial, *self.cleaned_data["cups"]]
@@ -197,6 +197,9 @@ def tin_said(tin: StoredTin) -> str:
     return f"stored {tin.days} d{warm}"
 
 
-def others(trial: Trial):
-    """The other cups of a series, to be logged along."""
-    return Trial.objects.filter(series=trial.series_id).exclude(pk=trial.pk).order_by("position", "pk")
+def _along(form: forms.Form, trial: Trial) -> None:
+    """Offer the other cups of the series, at the end of the form."""
+    cups = form.fields.pop("cups")
+    cups.queryset = Trial.objects.filter(series=trial.series_id).exclude(pk=trial.pk).order_by("position", "pk")
+    cups.label_from_instance = lambda cup: f"{cup.code}, {cup.get_part_display()}"
+    form.fields["cups"] = cups

@@ -10,7 +10,7 @@ from trials.operations.wet import read_wet
 from trials.pages.parts import needs, told_at
 from trials.queries.history import what_changed
 from trials.queries.signatures import signing_of
-from trials.queries.trials import load_trial, signed_record, trial_sheet
+from trials.queries.trials import cup_after, load_trial, signed_record, trial_sheet
 from trials.queries.weighed import weighed_cups
 from trials.queries.worked import asked_for
 
@@ -54,7 +54,7 @@ def trial_weighings(request, code):
         with told_at(form), writing(request.user, signed, form):
             entry = CupReadings(record, lines.entries(), form.seen)
             weigh(actor=request.user, now=timezone.now(), entries=[entry])
-            return redirect("trial", code)
+            return _go_on(request, record)
     return _typing(request, record, form, lines.formset, "balance readings", more="One more reading")
 
 
@@ -68,7 +68,7 @@ def trial_workings(request, code):
         with told_at(form), writing(request.user, signed, form):
             entry = CupWorkings(record, lines.entries(), form.cleaned_data["mixed_at"], form.seen)
             work(actor=request.user, now=timezone.now(), entries=[entry])
-            return redirect("trial", code)
+            return _go_on(request, record)
     notes = list(asked_for(record))
     if lines.taken_from:
         notes.append(f"Taken from {lines.taken_from}, not kept yet: change what was different.")
@@ -85,7 +85,7 @@ def trial_wet(request, code):
         with told_at(form), writing(request.user, signed, form):
             new, corrections = lines.entries(), lines.corrections()
             read_wet(actor=request.user, now=timezone.now(), entries=new, corrections=corrections)
-            return redirect("trial", code)
+            return _go_on(request, record)
     return _typing(request, record, form, lines.formset, "wet readings", more="One more reading")
 
 
@@ -97,7 +97,7 @@ def trial_made(request, code):
     if request.method == "POST" and form.is_valid():
         with told_at(form), writing(request.user, signed, form):
             mark_made(actor=request.user, now=timezone.now(), entries=_made(record, form.cleaned_data))
-            return redirect("trial", code)
+            return _go_on(request, record)
     return _typing(request, record, form, None, "when and in which air")
 
 
@@ -117,5 +117,12 @@ def _typing(request, record, form, formset, what, *, notes=(), more=""):
         "heading": f"{record.code}: {what}",
         "notes": notes,
         "more": more,
+        "next_cup": cup_after(record),
     }
     return render(request, "trials/typing.html", context)
+
+
+def _go_on(request, record):
+    """To the page of the cup, or with the same sheet to the next one."""
+    after = cup_after(record) if request.POST.get("then") == "next" else ""
+    return redirect(request.resolver_match.url_name, after) if after else redirect("trial", record.code)
