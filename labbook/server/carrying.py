@@ -28,7 +28,7 @@ def carry_over(data: Path, *, old_binaries: Path, say) -> None:
         own.end_remains()
         dump = data / f"carried-over-from-{made_by}.dump"
         say(f"Carrying the notebook over from PostgreSQL {made_by}.")
-        before = _read(old, dump, pg_dump=own.programs / "pg_dump")
+        before = _read(old, dump)
         after = _write(new, dump)
         if before != after:
             raise CannotStartError(f"The rows differ after carrying over; the old data is untouched, see {new.data}.")
@@ -39,10 +39,11 @@ def carry_over(data: Path, *, old_binaries: Path, say) -> None:
     say(f"The old data stays in {kept}, a dump of it in {dump}.")
 
 
-def _read(old: Cluster, dump: Path, *, pg_dump: Path) -> dict[str, int]:
+def _read(old: Cluster, dump: Path) -> dict[str, int]:
     with _running(old) as socket:
-        # The newer program: it reads older servers, and writes what the newer pg_restore wants.
-        _tool(old, pg_dump, socket, "--format=custom", "--file", dump)
+        # The old server's own program, although a newer one is usually advised: a security fix of 15 (15.20) keeps
+        # an inner mark on every column, which the pg_dump of 18.6 takes for an option and no server accepts.
+        _tool(old, old.programs / "pg_dump", socket, "--format=custom", "--file", dump)
         return _rows(old, socket)
 
 
@@ -61,8 +62,9 @@ def _check(own: Cluster, old: Cluster) -> str:
     made_by = own.made_by()
     if made_by == programs.major_version(own.programs):
         raise CannotStartError(f"The data in {own.data} is of version {made_by} already: nothing to carry over.")
-    if not (old.programs / "postgres").exists():
-        raise CannotStartError(f"--old-binaries {old.programs}: there is no program named postgres in it.")
+    for needed in ("postgres", "pg_dump"):
+        if not (old.programs / needed).exists():
+            raise CannotStartError(f"--old-binaries {old.programs}: there is no program named {needed} in it.")
     if programs.major_version(old.programs) != made_by:
         found = programs.major_version(old.programs)
         raise CannotStartError(
