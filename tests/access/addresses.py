@@ -110,6 +110,7 @@ ADDRESSES = {
     "panel_rating_back": Address(NAMED_WRITERS_GO_ON, {"pk": lambda world: world["rating"].pk}, "post"),
     "photo": Address(NAMED, {"pk": lambda world: world["photo"].pk}),
     "photo_small": Address(NAMED, {"pk": lambda world: world["photo"].pk}),
+    "photo_change": Address(NAMED_WRITERS, {"pk": lambda world: world["photo"].pk}),
     "bases": Address(SIGNED_IN),
     "base_new": Address(WRITERS),
     "base": Address(NAMED, {"code": "EP-F1"}),

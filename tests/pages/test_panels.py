@@ -208,3 +208,12 @@ def test_as_many_queries_for_many_panels_as_for_one(page, bench, django_assert_n
         rated(make_panel(cup), bench, "bubbles", 1)
     with django_assert_num_queries(13):
         page.get(at("series_rate", 417) + "?age=24")
+
+
+def test_scale_of_a_photograph_is_put_right(page, bench):
+    panel = make_panel(make_cups(bench)[0], "K7F")
+    (photo,) = add_photos(actor=bench, now=NOW, entries=[PhotoEntry(panel, picture(), "a.jpg")])
+    assert "must be above 0" in errors(page.post(at("photo_change", photo.pk), {"mm_per_px": "0"}))
+    page.post(at("photo_change", photo.pk), {"mm_per_px": "0,05", "age_h": "24"})
+    photo.refresh_from_db()
+    assert (photo.mm_per_px, photo.age_h) == (Decimal("0.05"), 24)

@@ -45,3 +45,19 @@ class PhotosForm(forms.Form):
         super().__init__(*args, **kwargs)
         if signed is not None:
             self.fields["amend_reason"] = amend_field()
+
+
+class PhotoForm(forms.Form):
+    """Puts right what was noted of one photograph."""
+
+    mm_per_px = Photo._meta.get_field("mm_per_px").formfield(help_text="of the picture as it is shown")
+    age_h = Photo._meta.get_field("age_h").formfield()
+    remark = forms.CharField(required=False, widget=forms.Textarea(attrs={"rows": 2}))
+
+    def __init__(self, *args, signed=None, **kwargs):
+        super().__init__(*args, **kwargs)
+        if signed is not None:
+            self.fields["amend_reason"] = amend_field()
+
+    def figures(self) -> dict:
+        return {name: self.cleaned_data[name] for name in ("mm_per_px", "age_h", "remark")}

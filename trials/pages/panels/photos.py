@@ -7,12 +7,12 @@ from django.utils import timezone
 from django.utils.http import content_disposition_header
 
 from trials import access
-from trials.operations.photos import PhotoEntry, add_photos, small_of
+from trials.operations.photos import PhotoEntry, add_photos, change_photo, small_of
 from trials.pages.parts import needs, told_at
 from trials.pages.trials.writing import writing
 from trials.queries.trials import signed_record
 
-from .photo_forms import PhotosForm
+from .photo_forms import PhotoForm, PhotosForm
 from .views import found
 
 # A picture stays a picture even where a browser is talked into opening it as a page.
@@ -35,6 +35,20 @@ def panel_photos(request, code):
 def _entries(panel, typed) -> list[PhotoEntry]:
     same = {name: typed[name] for name in ("shows_mm", "mm_per_px", "age_h", "taken_at", "remark")}
     return [PhotoEntry(panel, file.read(), file.name, **same) for file in typed["photos"]]
+
+
+@needs(access.may_write)
+def photo_change(request, pk):
+    record = get_object_or_404(access.photos(request.user).select_related("panel__trial__series"), pk=pk)
+    signed = signed_record(record.panel.trial)
+    start = {name: getattr(record, name) for name in ("mm_per_px", "age_h", "remark")}
+    form = PhotoForm(request.POST or None, signed=signed, initial=start)
+    if request.method == "POST" and form.is_valid():
+        with told_at(form), writing(request.user, signed, form):
+            change_photo(actor=request.user, photo=record, **form.figures())
+            return redirect("panel", record.panel.code)
+    context = {"form": form, "heading": f"Panel {record.panel.code}: a photograph", "panel": record.panel}
+    return render(request, "panels/typing.html", context)
 
 
 def photo(request, pk):

@@ -11,5 +11,6 @@ urlpatterns = [
     path("panels/<str:code>/photos/", photos.panel_photos, name="panel_photos"),
     path("ratings/<int:pk>/back/", views.rating_back, name="panel_rating_back"),
     path("photos/<int:pk>/", photos.photo, name="photo"),
+    path("photos/<int:pk>/change/", photos.photo_change, name="photo_change"),
     path("photos/<int:pk>/small/", photos.photo_small, name="photo_small"),
 ]
