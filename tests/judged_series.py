@@ -14,7 +14,6 @@ from trials.models import (
     Panel,
     Rating,
     Series,
-    SeriesCriterion,
     Trial,
     WetReading,
     Working,
@@ -75,11 +74,6 @@ def stir(cup, *, rpm=2000, minutes=5, **values) -> Working:
         trial=cup, position=cup.workings.count() + 1, kind="disperse", blade_mm=Decimal(40), rpm=Decimal(rpm),
         minutes=Decimal(minutes), **values,
     )  # fmt: skip
-
-
-def judge_by(series, *keys) -> None:
-    for criterion in Criterion.objects.filter(key__in=keys, current=True):
-        SeriesCriterion.objects.create(series=series, criterion=criterion)
 
 
 def rate(cup, person, key, value, *, age_h=24, wet_um="2000", area_dm2="3", **panel) -> Rating:

@@ -247,6 +247,21 @@ def test_air_free_density_says_where_it_comes_from(bench):
     assert table.judged.measure.note.startswith("first density of each cup against 1.497 g/mL, from the recipe")
 
 
+def test_grades_are_compared_on_the_scale_that_they_were_read_on(bench):
+    series = empty_series(bench)
+    candidate = make_candidate()
+    for part, grade in (("blank", 4), ("blank", 5), ("treated", 1), ("treated", 2)):
+        rate(add_cup(series, part, candidate if part == "treated" else None, "0.3"), bench, "bubbles", grade)
+    Criterion.objects.filter(key="bubbles").update(current=False)
+    Criterion.objects.create(
+        key="bubbles", version=2, name="Bubbles", position=10, scale="steps", low=0, high=100, better="lower",
+        concern="efficiency",
+    )  # fmt: skip
+    table = judgement(series.pk, bench).table("bubbles:fresh")
+    assert table.judged.measure.steps == (0, 1, 2, 3, 4, 5)
+    assert table.rows[-1].cell.blank.estimate == -3
+
+
 @pytest.mark.parametrize("more", [0, 2])
 def test_number_of_queries_does_not_grow_with_the_cups(bench, django_assert_num_queries, more):
     series = empty_series(bench)

@@ -59,6 +59,7 @@ class CupValues:
 class _Reading:
     trial: int
     panel: int
+    criterion: int
     key: str
     age_h: float
     value: float
@@ -69,7 +70,7 @@ def cup_values(series: Series, trials: Iterable[Trial], *, age_h: float | None =
     """Only what was read at all; ``age_h`` overrides the age chosen. A number of queries that no cup adds to."""
     trials = list(trials)
     readings = _readings(trials)
-    measures = _measures(series, {reading.key for reading in readings})
+    measures = _measures(series, {reading.criterion for reading in readings})
     rated = []
     for condition in conditions(trials):
         here = [reading for reading in readings if reading.panel in condition.panels]
@@ -114,11 +115,12 @@ def _wet_columns(series: Series, trials: list[Trial]) -> list[Column]:
     ]
 
 
-def _measures(series: Series, keys: set[str]) -> list[Measure]:
+def _measures(series: Series, rated: set[int]) -> list[Measure]:
     """Of everything rated, and of what the series is to be judged by even where it is not read yet."""
-    wanted = Criterion.objects.filter(Q(key__in=keys, current=True) | Q(pk__in=series.criteria.values("criterion")))
+    wanted = Criterion.objects.filter(Q(pk__in=rated) | Q(pk__in=series.criteria.values("criterion")))
     by_key: dict[str, Criterion] = {}
-    for criterion in wanted.order_by("key", "version", "pk").prefetch_related("steps"):
+    # A version that was rated goes before one that was only planned; the newest of those rated is the one reduced.
+    for criterion in sorted(wanted.prefetch_related("steps"), key=lambda one: (one.pk in rated, one.version, one.pk)):
         by_key[criterion.key] = criterion
     return [measure_of(criterion) for criterion in in_order(by_key.values())]
 
@@ -167,8 +169,8 @@ def _counted(readings: list[_Reading], age_h: float) -> dict[int, Counted]:
 
 def _readings(trials: list[Trial]) -> list[_Reading]:
     rows = Rating.objects.filter(panel__trial__in=trials, value__isnull=False).order_by("age_h", "pk")
-    names = ("panel__trial", "panel", "criterion__key", "age_h", "value", "panel__area_dm2")
+    names = ("panel__trial", "panel", "criterion", "criterion__key", "age_h", "value", "panel__area_dm2")
     return [
-        _Reading(trial, panel, key, float(age), float(value), None if area is None else float(area))
-        for trial, panel, key, age, value, area in rows.values_list(*names)
+        _Reading(trial, panel, criterion, key, float(age), float(value), None if area is None else float(area))
+        for trial, panel, criterion, key, age, value, area in rows.values_list(*names)
     ]

@@ -183,7 +183,8 @@ def _harm(measure: Measure, blank: float, limit: Wanted | None) -> float:
         return abs(limit.limit - blank)
     if measure.graded:
         return STEPS_THAT_TALK
-    return HARM_SHARE * abs(blank) or HARM_SHARE * ((measure.high or 1.0) - measure.low) / 10
+    span = 1.0 if measure.high is None else measure.high - measure.low
+    return HARM_SHARE * abs(blank) or HARM_SHARE * span / 10
 
 
 def _ladder(one: Judged, name: str, number: int) -> dict[float, tuple[float, ...]]:
