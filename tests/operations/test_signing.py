@@ -6,7 +6,7 @@ import pytest
 from django.db import IntegrityError, connection, transaction
 
 from tests.making import NOW, make_epoxy_base
-from trials.models import Criterion, Panel, Rating, Series, Signature, Trial, Working
+from trials.models import CommonBatch, Criterion, Panel, Rating, Series, Signature, Trial, Working
 from trials.models.signing import Meaning
 from trials.operations.acting import Refused
 from trials.operations.signing import amending, sign
@@ -22,7 +22,11 @@ PERFORMED, COUNTERSIGNED = Meaning.PERFORMED, Meaning.COUNTERSIGNED
 @pytest.fixture
 def series(bench):
     revision = make_epoxy_base(bench)
+    batch = CommonBatch.objects.create(
+        revision=revision, number="A-7", made_at=NOW, made_by=bench, density_g_ml=Decimal("1.480")
+    )
     made = Series.objects.create(
+        common_batch=batch,
         number=417,
         title="Foam at 2 mm",
         round="ladder",
@@ -62,6 +66,7 @@ def test_performed_then_countersigned_by_another(series, bench, supervisor):
 def test_signed_content_is_the_whole_series_as_typed(series, bench):
     content = json.loads(_sign(series, bench).canonical)
     assert content["series"]["batch_mass_g"] == "500.0"
+    assert content["common_batches"][0]["density_g_ml"] == "1.480"
     assert content["trials"][0]["workings"][0]["minutes"] == "5.0"
     assert content["trials"][1]["panels"][0]["ratings"][0]["criterion"] == "bubbles version 1"
 
@@ -117,6 +122,23 @@ WRITES = [
     ("UPDATE trials_series SET title = 'x'", "series_frozen"),
     ("DELETE FROM trials_series", "series_frozen"),
     ("UPDATE trials_trial SET remark = 'x'", "trial_frozen"),
+    (
+        "INSERT INTO trials_trial"
+        " (series_id, number, code, position, part, state, remark, outcome, unfair_because, lesson)"
+        " SELECT id, 9, '417-9', 9, 'blank', 'planned', '', '', '', '' FROM trials_series",
+        "trial_frozen",
+    ),
+    (
+        "INSERT INTO trials_seriescriterion (series_id, criterion_id, weight)"
+        " SELECT s.id, c.id, 1 FROM trials_series s, trials_criterion c",
+        "series_criterion_frozen",
+    ),
+    ("UPDATE trials_commonbatch SET density_g_ml = 1", "common_batch_frozen"),
+    (
+        """INSERT INTO trials_wetreading (common_batch_id, quantity, "where", word, method)"""
+        " SELECT id, 'density', 'A', 'spilled', '' FROM trials_commonbatch",
+        "batch_reading_frozen",
+    ),
     ("UPDATE trials_working SET rpm = 1", "working_frozen"),
     ("DELETE FROM trials_working", "working_frozen"),
     ("UPDATE trials_panel SET remark = 'x'", "panel_frozen"),

@@ -35,6 +35,16 @@ def frozen_with_trial(name: str, trial: str, operation=EVERY_WRITE) -> Guard:
     return _guard(name, f"trials_trial_frozen({trial})", operation)
 
 
+def frozen_trial(name: str) -> Guard:
+    """The guard of the trials themselves: also a new cup in a signed series is refused."""
+    return _guard(name, "trials_frozen(row.series_id, row.id)", EVERY_WRITE)
+
+
+def frozen_with_batch(name: str, batch: str, operation=EVERY_WRITE) -> Guard:
+    """Refuse while a signed series or trial was made from the common batch; ``batch`` is SQL over ``row``."""
+    return _guard(name, f"trials_batch_frozen({batch})", operation)
+
+
 def frozen_with_panel(name: str, panel: str, operation=EVERY_WRITE) -> Guard:
     """Refuse while the panel's trial is signed; ``panel`` is SQL over ``row`` for its key."""
     return _guard(

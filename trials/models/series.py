@@ -1,5 +1,6 @@
 """Trials planned together against shared references."""
 
+import pgtrigger
 from django.contrib.postgres.fields import ArrayField
 from django.db import models
 
@@ -8,7 +9,7 @@ from .candidates import Candidate, Stage
 from .criteria import Criterion
 from .enquiries import Enquiry
 from .fields import Number, not_negative, one_of, per_cent, positive, quantity, words
-from .frozen import frozen_with_series
+from .frozen import EVERY_WRITE, frozen_with_batch, frozen_with_series
 from .history import recorded
 from .materials import Lot
 from .people import Person
@@ -81,6 +82,7 @@ class CommonBatch(models.Model):
             *positive("mass_g", "viscosity_mpa_s", "density_g_ml", table="common_batch"),
             *per_cent("water_pct", table="common_batch"),
         ]
+        triggers = [frozen_with_batch("common_batch_frozen", "row.id", pgtrigger.Update | pgtrigger.Delete)]
 
     def __str__(self):
         return self.number
@@ -95,6 +97,7 @@ class CommonBatchLot(models.Model):
 
     class Meta:
         constraints = [models.UniqueConstraint(fields=["batch", "lot"], name="common_batch_lot_once")]
+        triggers = [frozen_with_batch("common_batch_lot_frozen", "row.batch_id")]
 
 
 @recorded()
@@ -184,3 +187,4 @@ class SeriesCriterion(models.Model):
             models.UniqueConstraint(fields=["series", "criterion"], name="series_criterion_once"),
             *not_negative("weight", table="series_criterion"),
         ]
+        triggers = [frozen_with_series("series_criterion_frozen", "row.series_id", EVERY_WRITE)]

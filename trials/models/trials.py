@@ -7,7 +7,7 @@ from .bases import Letter
 from .candidates import Candidate, Stage
 from .equipment import Balance, Equipment
 from .fields import Number, not_negative, one_of, per_cent, positive, quantity, words
-from .frozen import EVERY_WRITE, frozen_with_trial
+from .frozen import EVERY_WRITE, frozen_trial, frozen_with_batch, frozen_with_trial
 from .history import Guard, recorded, refusal
 from .materials import Lot
 from .people import Person
@@ -69,7 +69,7 @@ class Trial(models.Model):
             *positive("batch_mass_g", table="trial"),
             *per_cent("humidity_pct", table="trial"),
         ]
-        triggers = [frozen_with_trial("trial_frozen", "row.id", pgtrigger.Update | pgtrigger.Delete)]
+        triggers = [frozen_trial("trial_frozen")]
 
     def __str__(self):
         return self.code
@@ -227,7 +227,10 @@ class WetReading(models.Model):
             ),
             *not_negative("minutes", table="wet_reading"),
         ]
-        triggers = [frozen_with_trial("wet_reading_frozen", "row.trial_id")]
+        triggers = [
+            frozen_with_trial("wet_reading_frozen", "row.trial_id"),
+            frozen_with_batch("batch_reading_frozen", "row.common_batch_id"),
+        ]
 
 
 class Mode(models.TextChoices):

@@ -12,7 +12,7 @@ from decimal import Decimal
 import rfc8785
 from django.db.models import Prefetch
 
-from trials.models import Panel, Rating, Series, Signature, Trial
+from trials.models import CommonBatch, Panel, Rating, Series, Signature, Trial
 from trials.models.panels import Layer, Photo
 
 CANON = 1
@@ -23,6 +23,10 @@ FIELDS = {
         "film_um", "basis", "basis_component", "counting", "supplied", "stage", "into", "ratio", "ladder_pct",
         "replicates", "order_rule", "seed", "planned_at", "owner", "outcome", "conclusion", "lesson", "not_tested",
         "window_from_pct", "window_to_pct", "working_pct", "recommended",
+    ),
+    "commonbatch": (
+        "number", "letter", "revision", "made_at", "made_by", "mass_g", "water_pct", "viscosity_mpa_s",
+        "density_g_ml", "remarks",
     ),
     "trial": (
         "number", "code", "position", "part", "topped_up_from", "common_batch", "batch_mass_g", "state", "made_by",
@@ -51,6 +55,7 @@ FIELDS = {
 
 OUTSIDE = {
     "series": ("id", "restricted"),
+    "commonbatch": ("id",),
     "trial": ("id", "series"),
     "dosage": ("id", "trial"),
     "weighing": ("id", "trial"),
@@ -68,7 +73,13 @@ OUTSIDE = {
 def canonical(record: Series | Trial) -> str:
     """The signed form of a series with all its trials, or of one trial."""
     trials = _trials().filter(series=record) if isinstance(record, Series) else _trials().filter(pk=record.pk)
-    content = {"canon": CANON, "trials": [_trial(trial) for trial in trials]}
+    trials = list(trials)
+    batches = {trial.common_batch_id for trial in trials} | {getattr(record, "common_batch_id", None)}
+    content = {
+        "canon": CANON,
+        "trials": [_trial(trial) for trial in trials],
+        "common_batches": [_batch(batch) for batch in _batches(batches - {None})],
+    }
     if isinstance(record, Series):
         fresh = Series.objects.select_related(
             "revision__base", "enquiry", "follows", "common_batch", "owner", "recommended__material"
@@ -118,6 +129,22 @@ def _trials():
         )
         .order_by("number", "pk")
     )
+
+
+def _batches(keys):
+    return (
+        CommonBatch.objects.filter(pk__in=keys)
+        .select_related("revision__base", "made_by")
+        .prefetch_related("lots__lot__material", "wet_readings__person")
+        .order_by("number", "pk")
+    )
+
+
+def _batch(batch: CommonBatch) -> dict:
+    return _row(batch) | {
+        "lots": sorted(_name(row.lot) for row in batch.lots.all()),
+        "wet_readings": [_row(row) for row in sorted(batch.wet_readings.all(), key=lambda row: row.pk)],
+    }
 
 
 def _trial(trial: Trial) -> dict:
