@@ -30,10 +30,10 @@ PATTERNS = {
         "contamination",
         {"where": "specks", "looks": "craters", "blank": "alike"},
     ),
-    "milky, clears when warmed": ("crystals", {"looks": "milky", "warmed sample": "clears", "blank": "alike"}),
+    "milky, clears when warmed": ("crystals", {"looks": "milky", "warmed": "clears", "blank": "alike"}),
     "milky, stays milky, only with the additive": (
         "additive haze",
-        {"looks": "milky", "warmed sample": "stays", "blank": "treated"},
+        {"looks": "milky", "warmed": "stays", "blank": "treated"},
     ),
 }
 

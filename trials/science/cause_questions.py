@@ -85,7 +85,7 @@ QUESTIONS = (
         "Pour one panel on a block that cools down and one on a block that warms up.",
     ),
     Question(
-        "warmed sample",
+        "warmed",
         "Does a milky sample clear when it is warmed?",
         {"clears": "it clears, and stays clear at room temperature", "stays": "it stays milky"},
         "Warm a sample of the milky component to 50 to 60 °C, lid loose, after reading its safety data sheet.",

@@ -236,13 +236,13 @@ RULES = (
         (OUTGASSING, -1, "Air in the pores expands as the substrate warms."),
     ),
     *_rules(
-        "warmed sample",
+        "warmed",
         "clears",
         (CRYSTALS, 2, "Crystals of the resin melt and stay away for a while."),
         (HAZE, -1, "Haze of an additive comes back as the sample cools."),
     ),
     *_rules(
-        "warmed sample",
+        "warmed",
         "stays",
         (CRYSTALS, -2, "Crystals of the resin would melt."),
         (HAZE, 1, "An additive that does not dissolve stays milky."),
