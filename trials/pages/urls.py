@@ -16,6 +16,8 @@ urlpatterns = [
     path("", include("trials.pages.trials.urls")),
     path("", include("trials.pages.panels.urls")),
     path("", include("trials.pages.judging.urls")),
+    path("", include("trials.pages.causes.urls")),
+    path("", include("trials.pages.sums.urls")),
     path("", include("trials.pages.signing.urls")),
     path("", include("trials.pages.find.urls")),
 ]
