@@ -8,7 +8,7 @@ from trials.figures.ladder import Ladder, Line, Rung
 from trials.models.trials import Part
 
 from .contrasts import Cell, middle
-from .judging import Table
+from .judged import Table
 
 
 def ladder_of(table: Table) -> Ladder:
