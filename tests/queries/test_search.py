@@ -303,7 +303,7 @@ class TestRow:
         Working.objects.create(trial=cup, position=1, kind="disperse", blade_mm=40, rpm=1500, minutes=5)
         change(cup, outcome="fails")
         (row,) = find_trials(bench, Asked()).rows
-        assert row.additives == ("AR-01 0.5 % on total, on top, as supplied",)
+        assert row.additives == ("AR-01 0.5\u00a0% on total, on top, as supplied",)
         # π · 0.040 m · 25 /s, by hand.
         assert row.tip_speed_m_s == pytest.approx(3.1416, abs=1e-4)
         assert (row.stages, row.word, row.reference) == ("let-down", "fails", False)

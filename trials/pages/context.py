@@ -12,6 +12,8 @@ PLACES = (
     ("Materials", "materials", ("material",)),
     ("Additives", "candidates", ("candidate",)),
     ("Enquiries", "enquiries", ("enquiry",)),
+    ("Find", "find", ()),
+    ("Trends", "trends", ()),
 )
 
 

@@ -20,4 +20,5 @@ urlpatterns = [
     path("", include("trials.pages.sums.urls")),
     path("", include("trials.pages.signing.urls")),
     path("", include("trials.pages.find.urls")),
+    path("", include("trials.pages.trends.urls")),
 ]

@@ -95,4 +95,4 @@ def _row(trial: Trial, film: Film, passage: Passage | None) -> TrialRow:
 
 
 def _dose(dose: Dosage) -> str:
-    return f"{dose.candidate.material.code} {dose.dosage_pct:f} % {Reckoning.of(dose)}"
+    return f"{dose.candidate.material.code} {dose.dosage_pct:f}\u00a0% {Reckoning.of(dose)}"
