@@ -53,6 +53,12 @@ def test_other_batch_day_and_climate_set_a_cup_apart(series, bench):
     assert (line.suggestion.outcome, line.suggestion.reasons) == ("not a fair test", tuple(marks))
 
 
+def test_climate_is_that_of_the_panel_where_the_cup_has_none(series, bench):
+    cup = add_cup(series, "treated", make_candidate(), "0.3", air_c=None)
+    rate(cup, bench, "bubbles", 1, air_c=Decimal(28))
+    assert _said(series, bench) == (["other climate: air 28 °C, blank 23 °C"], False)
+
+
 def test_a_climate_within_three_degrees_and_fifteen_per_cent_is_the_same(series, bench):
     add_cup(series, "treated", make_candidate(), "0.3", air_c=Decimal(26), humidity_pct=Decimal(65))
     assert _said(series, bench) == ([], True)

@@ -95,14 +95,14 @@ class Place:
 
 
 def circumstances(trial: Trial) -> Circumstances:
-    """Expects workings with equipment, the common batch and the series' own one fetched."""
+    """Expects workings with equipment, panels, the common batch and the series' own one fetched."""
     batch = trial.common_batch or trial.series.common_batch
     made = trial.made_at or trial.mixed_at
     return Circumstances(
         batch=batch.number if batch else "",
         day=timezone.localdate(made) if made else None,
-        air_c=_float(trial.air_c),
-        humidity_pct=_float(trial.humidity_pct),
+        air_c=_noted(trial, "air_c"),
+        humidity_pct=_noted(trial, "humidity_pct"),
         stirring=stirring(trial.workings.all()),
     )
 
@@ -187,5 +187,8 @@ def _apart(one: float | None, other: float | None) -> bool:
     return abs(one - other) > SAME_WORKING * max(abs(one), abs(other))
 
 
-def _float(value) -> float | None:
-    return None if value is None else float(value)
+def _noted(trial: Trial, name: str) -> float | None:
+    """Of the cup, else of the first fresh panel made from it."""
+    panels = [panel for panel in trial.panels.all() if panel.stored_tin_id is None]
+    values = (getattr(record, name) for record in (trial, *sorted(panels, key=lambda panel: panel.pk)))
+    return next((float(value) for value in values if value is not None), None)
