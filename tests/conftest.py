@@ -163,3 +163,11 @@ def _plain_static(settings):
     """Pages are rendered without collected files; that the collected ones exist is shown in the browser tests."""
     plain = {"BACKEND": "django.contrib.staticfiles.storage.StaticFilesStorage"}
     settings.STORAGES = settings.STORAGES | {"staticfiles": plain}
+
+
+def pytest_terminal_summary(terminalreporter):
+    """Say how many of the checks held our numbers against the outside."""
+    passed = [report.nodeid for report in terminalreporter.stats.get("passed", []) if report.when == "call"]
+    outside = sum(nodeid.startswith("tests/standards/") for nodeid in passed)
+    if outside:
+        terminalreporter.write_line(f"{outside} checks against published values and reference libraries held.")
