@@ -8,6 +8,7 @@ from trials import access
 from trials.operations.bench import CupReadings, CupWorkings, MadeEntry, mark_made, weigh, work
 from trials.operations.wet import read_wet
 from trials.pages.parts import needs, told_at
+from trials.queries.findings import findings_of
 from trials.queries.history import what_changed
 from trials.queries.signatures import signing_of
 from trials.queries.trials import cup_after, load_trial, signed_record, trial_sheet
@@ -20,7 +21,17 @@ from .wet_lines import WetLines
 from .working_lines import WorkForm, WorkingLines
 from .writing import CupForm, writing
 
-PARTS = ("dosages", "weighings", "workings", "wet_readings", "panels", "stored_tins", "retains", "failures")
+PARTS = (
+    "dosages",
+    "weighings",
+    "workings",
+    "wet_readings",
+    "panels",
+    "stored_tins",
+    "retains",
+    "failures",
+    "findings",
+)
 
 
 def found(request, code):
@@ -38,6 +49,7 @@ def trial(request, code):
         "trial": record,
         "series": record.series,
         "signing": signing_of(record),
+        "findings": findings_of(record),
         "events": what_changed(record, parts=PARTS),
         "may_write": access.may_write(request.user),
     }
