@@ -6,7 +6,7 @@ from django.urls import reverse
 
 from tests.cup_making import make_cups
 from tests.making import NOW, make_epoxy_base
-from tests.queries.test_trends import FIRST, SECOND, THIRD, make_series
+from tests.trend_making import FIRST, SECOND, THIRD, make_series
 from trials.models import Failure, Series, Trial
 
 pytestmark = pytest.mark.django_db

@@ -4,8 +4,10 @@ from statistics import mean, variance
 
 import pytest
 
-from tests.cup_making import dose, make_candidate, make_panel, rated
+from tests.cup_making import dose, make_candidate, make_cups, make_panel, rated
 from tests.making import NOW, make_epoxy_base, make_material
+from tests.people import make_person
+from tests.trend_making import FIRST, SECOND, THIRD, make_series
 from trials.models import (
     Base,
     CommonBatch,
@@ -16,7 +18,6 @@ from trials.models import (
     SeriesShare,
     Trial,
     WetReading,
-    Working,
 )
 from trials.queries import trends
 from trials.queries.blanks import blank_chart
@@ -34,64 +35,6 @@ DOSAGE = "0.3 % on total, on top, as supplied, let-down"
 @pytest.fixture
 def revision(bench):
     return make_epoxy_base(bench, "EP-F1")
-
-
-def make_series(actor, revision, number, blanks, treated, *, key="bubble-count", resin="2201", lot="A7", **values):
-    """A series in the week of its number: one panel for each cup, read at 24 h.
-
-    ``treated`` are the values by dosage of AR-01; all cups come of one common batch with this lot of the resin.
-    """
-    made_at = NOW + timedelta(weeks=number - 417)
-    series = Series.objects.create(
-        number=number,
-        title="Ladder",
-        round="ladder",
-        revision=revision,
-        batch_mass_g=Decimal(122),
-        planned_at=made_at,
-        owner=actor,
-        common_batch=make_batch(actor, revision, number, resin, made_at),
-        **values,
-    )
-    cups = [("blank", "", value) for value in blanks]
-    cups += [("treated", pct, value) for pct, found in treated.items() for value in found]
-    for place, (part, pct, value) in enumerate(cups, 1):
-        trial = Trial.objects.create(
-            series=series,
-            number=place,
-            code=f"{number}-{place}",
-            position=place,
-            part=part,
-            made_at=made_at,
-            state="read",
-        )
-        if pct:
-            dose(trial, candidate(), dosage_pct=pct, lot=additive_lot(lot))
-        Working.objects.create(trial=trial, position=1, kind="disperse", blade_mm=40, rpm=1500, minutes=5)
-        rated(make_panel(trial), actor, key, value)
-    return series
-
-
-def candidate():
-    from trials.models import Candidate
-
-    return Candidate.objects.filter(material__code="AR-01").first() or make_candidate("AR-01")
-
-
-def additive_lot(number):
-    return Lot.objects.get_or_create(material=candidate().material, number=number)[0]
-
-
-def make_batch(actor, revision, number, resin, made_at):
-    batch = CommonBatch.objects.create(revision=revision, number=f"A-{number}", made_at=made_at, made_by=actor)
-    material = revision.components.get(letter="A").lines.order_by("position").first().material
-    CommonBatchLot.objects.create(batch=batch, lot=Lot.objects.get_or_create(material=material, number=resin)[0])
-    return batch
-
-
-FIRST = ([80, 90, 100], {"0.3": [20, 30]})
-SECOND = ([60, 70], {"0.3": [25, 15], "0.5": [5, 9]})
-THIRD = ([120, 100], {"0.3": [60, 50]})
 
 
 class TestDrift:
@@ -252,8 +195,6 @@ class TestBlanks:
 
     def test_one_value_makes_no_chart(self, bench, revision):
         Series.objects.exclude(number=417).update(restricted=True, owner=bench)
-        from tests.people import make_person
-
         found = blank_chart(make_person("other", "bench"), "EP-F1", "bubble-count", age_h=24)
         assert (len(found.points), found.chart) == (1, None)
 
@@ -264,8 +205,6 @@ class TestBlanks:
 
 class TestFailures:
     def _failed(self, actor, number, made_at, *modes):
-        from tests.cup_making import make_cups
-
         trial = make_cups(actor, number=number)[0]
         Trial.objects.filter(pk=trial.pk).update(made_at=made_at, state="read")
         for mode in modes:

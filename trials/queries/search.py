@@ -84,7 +84,7 @@ def find_trials(person, asked: Asked, *, after: Place | None = None) -> FoundTri
     found = hits(person, asked)
     count = found.order_by()[: COUNTED + 1].count()
     found = _in_order(found, asked, window=count > COUNTED)
-    page = list(_behind(found, after, ranked=asked.ranked)[: A_PAGE + 1])
+    page = list(_behind(found, after, ranked=asked.ranked).defer("tsv")[: A_PAGE + 1])
     last = page[A_PAGE - 1] if len(page) > A_PAGE else None
     return FoundTrials(
         rows=trial_rows([hit.pk for hit in page[:A_PAGE]], words=asked.words),
