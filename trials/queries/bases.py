@@ -153,9 +153,11 @@ def mix_facts(mix: Mix, currency: str) -> tuple[Fact, ...]:
     litre = None if None in (mix.price_per_kg, mix.density_g_ml) else mix.price_per_kg * mix.density_g_ml
     ratio_source = "A to B by volume, from the densities of the components"
     return (
-        Fact("Density, free of air", mix.density_g_ml, "g/mL", mix.density_source, 3),
+        Fact("Density, free of air", mix.density_g_ml, "g/mL", mix.density_source, _density_places(mix)),
         Fact("Non-volatile content", mix.non_volatile_pct, "% by mass", "mean of the components by mass", 1),
-        Fact("Volume solids", mix.volume_solids_pct, "% by volume", "non-volatile share at each line's own density", 1),
+        Fact(
+            "Volume solids", mix.volume_solids_pct, "% by volume", "non-volatile share at each line's own density", 1
+        ),
         Fact(
             "Pigment volume concentration",
             mix.pigment_volume_pct,
@@ -175,6 +177,13 @@ def mix_facts(mix: Mix, currency: str) -> tuple[Fact, ...]:
         Fact("Cost of the mix", mix.price_per_kg, f"{currency}/kg", "raw materials only"),
         Fact("Cost of the mix", litre, f"{currency}/L", "raw materials only, at the density above"),
     )
+
+
+def _density_places(mix: Mix) -> int:
+    """Three, or as many as were measured: half a unit of the third is worth 0.03 % of air."""
+    if not mix.density_source.startswith("measured"):
+        return 3
+    return max(3, len(f"{mix.density_g_ml:.6g}".partition(".")[2]))
 
 
 def _column(components, name):

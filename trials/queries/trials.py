@@ -186,7 +186,7 @@ def _wet_row(reading: WetReading, free: AirFree | None) -> WetRow:
     try:
         return WetRow(reading, air_pct(float(reading.value), free.density_g_ml), free)
     except ValueError:
-        above = f"{reading.value} g/mL is above {free.density_g_ml:.4g} g/mL, the density free of air"
+        above = f"{reading.value} g/mL is above {free.said}, the density free of air"
         return WetRow(reading, free=free, problem=f"{above} ({free.source}): one of the two is not right")
 
 
