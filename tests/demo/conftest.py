@@ -1,6 +1,7 @@
 from datetime import date
 
 import pytest
+from django.conf import settings
 from django.db import transaction
 from django.test import override_settings
 
@@ -11,9 +12,24 @@ UNTIL = date(2026, 3, 2)
 QUICK = ["django.contrib.auth.hashers.MD5PasswordHasher"]
 
 
+# The oldest series, signed, and the newest one, still planned.
+FEW = 6
+
+
+def files_in(folder) -> dict:
+    """Storage of photographs in a folder of the test's own."""
+    options = {"location": folder}
+    backend = "django.core.files.storage.FileSystemStorage"
+    return {**settings.STORAGES, "default": {"BACKEND": backend, "OPTIONS": options}}
+
+
 @pytest.fixture(scope="module")
-def laboratory(django_db_setup, django_db_blocker):
+def laboratory(django_db_setup, django_db_blocker, tmp_path_factory):
     """Filled once for a module whose tests only read; taken back after it."""
-    with django_db_blocker.unblock(), transaction.atomic(), override_settings(PASSWORD_HASHERS=QUICK):
-        yield fill(until=UNTIL, say=lambda line: None)
+    with django_db_blocker.unblock(), transaction.atomic(), override_settings(**_quick(tmp_path_factory)):
+        yield fill(until=UNTIL, say=lambda line: None, series=FEW)
         transaction.set_rollback(True)
+
+
+def _quick(tmp_path_factory) -> dict:
+    return {"PASSWORD_HASHERS": QUICK, "STORAGES": files_in(tmp_path_factory.mktemp("photographs"))}

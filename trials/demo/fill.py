@@ -1,26 +1,40 @@
 """Fill an empty notebook with an invented laboratory, through the operations that everybody uses."""
 
+import time
 from datetime import date
 
 from django.db import transaction
 
 from .days import Days
+from .enquiring import take_enquiries
 from .laboratory import Laboratory
 from .staff import say_goodbye, take_on
 from .stock import stock_the_shelf
 from .systems import set_up_bases
-
-# In this order: each part finds in the laboratory what the parts before it made, and says in a line what it did.
-PARTS = (
-    take_on,
-    stock_the_shelf,
-    set_up_bases,
-    say_goodbye,
-)
+from .tools import set_up_bench
+from .working_through import work_through
 
 
-def fill(*, until: date, say=print) -> Laboratory:
+def parts(series: int | None):
+    """In this order: each finds in the laboratory what those before it made, and says in a line what it did."""
+    return (
+        take_on,
+        stock_the_shelf,
+        set_up_bases,
+        set_up_bench,
+        take_enquiries,
+        work_through(series),
+        say_goodbye,
+    )
+
+
+def fill(*, until: date, say=print, series: int | None = None) -> Laboratory:
     """Two years that end on ``until``; the same records each time. All of it or nothing.
+
+    Parameters
+    ----------
+    series
+        Only so many of the series: the oldest, and the newest one. Everything else is the same.
 
     Raises
     ------
@@ -29,6 +43,8 @@ def fill(*, until: date, say=print) -> Laboratory:
     """
     laboratory = Laboratory(Days(until))
     with transaction.atomic():
-        for part in PARTS:
-            say(f"{part(laboratory)}.")
+        for part in parts(series):
+            started = time.monotonic()
+            did = part(laboratory)
+            say(f"{did} ({time.monotonic() - started:.1f} s).")
     return laboratory

@@ -18,10 +18,12 @@ class Command(BaseCommand):
             help="the day that its two years end on, as 2026-03-02 (default: today)",
         )
 
-    def handle(self, *, until, **_options):
+        parser.add_argument("--series", type=int, help="only so many series, for a quicker look (default: all)")
+
+    def handle(self, *, until, series, **_options):
         started = time.monotonic()
         try:
-            fill(until=until or timezone.localdate(), say=self.stdout.write)
+            fill(until=until or timezone.localdate(), say=self.stdout.write, series=series)
         except Refused as refusal:
             raise CommandError(
                 f"The demonstration fills an empty notebook only. {refusal.message}", returncode=2

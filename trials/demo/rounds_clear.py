@@ -1,0 +1,57 @@
+"""Series on clear and black casting resins, where haze decides as often as bubbles do."""
+
+from .round_rows import CLIMATES, RIGHTED, STORED, RoundRow
+
+R = RoundRow
+
+# fmt: off
+ROUNDS = (
+    R("ec-1", 622, "EC-12", 1, "scout", "nadia", ("nadia", "peer"), "Clear casting: everything comes out milky",
+      "River tables at 10 mm. Which additive lets the air out without clouding the cast?",
+      "AR-01 0.5 | AR-02 0.6 | AR-03 0.2 | AR-04 0.3 | AR-06 0.5", grams="200", enquiry="tables", tint="clear"),
+    R("ec-2", 612, "EC-12", 1, "scout", "nadia", ("nadia", "tibor"), "The same after the resin was warmed clear",
+      "Resin held at 60 °C until clear, cooled, stirred. What was the resin and what was the additive?",
+      "AR-01 0.5 | AR-02 0.6 | AR-03 0.2 | AR-04 0.3 | AR-06 0.5", follows="ec-1", grams="200", twists=(RIGHTED,),
+      enquiry="tables", tint="clear"),
+    R("ec-3", 455, "EC-12", 1, "scout", "nadia", ("nadia", "lena"), "Strong ones in clear: who stays clear?",
+      "Clarity of A after a day first, then a cast of 10 mm over black.",
+      "AR-08 0.2 | AR-09 0.3 | AR-10 0.08 | AR-11 0.4 | AR-12 0.03 | AR-13 0.08", incumbent="AR-01 0.5",
+      follows="ec-2", twists=(RIGHTED,), grams="200", enquiry="tables", tint="clear"),
+    R("ec-4", 434, "EC-12", 1, "ladder", "nadia", ("nadia", "lena"), "AR-09 and AR-10 up to the first crater",
+      "Both stayed clear at one dosage. Where do they stop being kind?",
+      "AR-09 0.1 0.2 0.4 0.6 0.8 | AR-10 0.03 0.06 0.12 0.2", follows="ec-3", twists=(RIGHTED,), grams="300",
+      enquiry="tables", tint="clear"),
+    R("ec-5", 380, "EC-12", 1, "ladder", "nadia", ("nadia", "ruth"), "Silicone-free in a clear casting",
+      "The customer lacquers the cast and bans silicone from his hall. What can be had without?",
+      "AR-01 0.5 1.0 | AR-02 0.6 1.2 | AR-14 0.4 0.8", follows="ec-4", twists=(RIGHTED,), grams="300",
+      enquiry="art", tint="clear"),
+    R("ec-6", 286, "EC-12", 2, "scout", "nadia", ("nadia", "tibor"), "A/F blend, the shelf once more",
+      "The new resin stays clear by itself. Does the order of the candidates stand?",
+      "AR-02 0.8 | AR-04 0.3 | AR-08 0.2 | AR-09 0.3 | AR-11 0.5 | AR-14 0.6", incumbent="AR-01 0.5", grams="200",
+      enquiry="art", tint="clear"),
+    R("ec-7", 221, "EC-12", 2, "ladder", "ruth", ("ruth", "nadia"), "The fluorosilicone, by hundredths of a per cent",
+      "AR-15 for what nothing else clears. Lowest dosage that works, and the edge.",
+      "AR-15 0.02 0.04 0.08 0.12 0.15 | AR-09 0.2 0.4", follows="ec-6", enquiry="art", tint="clear"),
+    R("ec-8", 185, "EC-12", 2, "confirm", "ruth", ("ruth", "lena"), "Clear casts from stored tins",
+      "Half a year on the shelf is promised: 28 days at 50 °C, then cast with fresh B.",
+      "AR-15 0.06 | AR-04 0.3 | AR-09 0.3", follows="ec-7", twists=(STORED,), replicates=3, grams="700",
+      enquiry="art", tint="clear"),
+    R("ec-9", 75, "EC-12", 2, "confirm", "nadia", ("nadia", "ruth"), "Casting hall in winter and in August",
+      "Cast at 10, 23 and 30 °C in beds of 10 mm.",
+      "AR-15 0.06 | AR-09 0.3", follows="ec-8", twists=(CLIMATES,), replicates=6, blanks=6, enquiry="art",
+      tint="clear"),
+    R("ec-10", 16, "EC-12", 2, "ladder", "nadia", ("nadia", "tibor"), "AR-02 against AR-01 where silicone is banned",
+      "Two silicone-free ones for the lamp maker: which dosage stays under five bubbles?",
+      "AR-01 0.6 1.0 | AR-02 0.6 0.9 1.2", enquiry="lamps", tint="clear"),
+    R("bc-1", 140, "BB-62", 1, "scout", "ruth", ("ruth", "ayo"), "Black casting resin for coils, as sold",
+      "Twenty millimetres round a coil; a bubble is a breakdown. Five candidates on top of what is in it.",
+      "AR-15 0.05 | AR-09 0.3 | AR-11 0.5 | AR-07 1.0 | AR-02 0.6", grams="300", enquiry="coils", tint="black"),
+    R("bc-2", 118, "BB-62", 1, "ladder", "ruth", ("ruth", "ayo"), "AR-15 and AR-07 in the coil resin",
+      "One is dear and one wants shear. Which dosage of each?",
+      "AR-15 0.02 0.05 0.1 0.15 | AR-07 0.5 1.0 1.5", follows="bc-1", enquiry="coils", tint="black"),
+    R("bc-3", 30, "BB-62", 1, "confirm", "ruth", ("ruth", "lena"), "Coil resin, stored at 50 °C",
+      "Fortnight and month in the oven, blank beside it.",
+      "AR-15 0.05 | AR-07 1.0", follows="bc-2", twists=(STORED,), replicates=3, grams="700", enquiry="coils",
+      tint="black"),
+)
+# fmt: on

@@ -1,0 +1,251 @@
+"""How the people of the demonstration conclude: by dosage, from what they read, cups that were no fair test apart."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+from functools import cache
+from statistics import mean, median
+
+from .enquiry_rows import ENQUIRIES
+from .hidden import film_factor
+from .imagined import (
+    BLANK,
+    INCUMBENT,
+    MISWEIGHED,
+    OTHER_FILM,
+    SPILLED,
+    STOOD,
+    THREE_CLIMATES,
+    TREATED,
+    ImaginedCup,
+    film_um,
+    imagine,
+)
+from .readers import readings
+from .round_rows import CALM_BLANKS, CLIMATES, CONCRETE, DIRTY, SPIKED, RoundRow
+from .truth import CRYSTALS, WET
+
+WORKS, LIMITS, FAILS = "works", "works within limits", "fails"
+UNDECIDED, UNFAIR = "undecided", "not a fair test"
+# Why a cup was no fair test, beside its own mishaps.
+UNDER_SHEARED, SPECKS, BLANK_STIRRED_LESS, MILKY = "under-sheared", "specks", "blank stirred less", "milky"
+MISHAPS = (MISWEIGHED, OTHER_FILM, SPILLED, STOOD)
+HALVED, GOOD, FAR_ABOVE = 0.42, 0.31, 2.4
+
+
+@dataclass(frozen=True, slots=True)
+class Facts:
+    """What was read of one dosage, as the means (counts) and medians (grades) of its cups that count."""
+
+    row: RoundRow
+    part: str
+    code: str
+    dosage: str
+    cups: tuple[ImaginedCup, ...]
+    n: int
+    count: float
+    blank: float
+    size_mm: float = 0.0
+    grades: dict[str, float] = field(default_factory=dict)
+    quantities: dict[str, float] = field(default_factory=dict)
+    others: dict[str, tuple[float, float]] = field(default_factory=dict)
+
+    @property
+    def ratio(self) -> float:
+        return self.count / self.blank if self.blank else 1.0
+
+    def worst(self, key: str) -> float:
+        return self.grades.get(key, 0.0)
+
+    def other(self, kind: str) -> float | None:
+        """Bubbles against the blank under another condition: stored, thick, at another temperature."""
+        pair = self.others.get(kind)
+        return pair[0] / pair[1] if pair and pair[1] else None
+
+
+@dataclass(frozen=True, slots=True)
+class Verdict:
+    """``why`` names the story that is told of it; the rest is the failure where it is one."""
+
+    outcome: str
+    why: str
+    mode: str = ""
+    cause: str = ""
+    severity: int = 0
+
+
+def groups(row: RoundRow) -> dict[tuple[str, str, str], Facts]:
+    """Every dosage of a series, incumbents too."""
+    cups = imagine(row)
+    found: dict[tuple, list[ImaginedCup]] = {}
+    for cup in cups:
+        if cup.part in (TREATED, INCUMBENT):
+            found.setdefault((cup.part, cup.code, cup.dosage), []).append(cup)
+    blanks = [cup for cup in cups if cup.part == BLANK]
+    return {key: _facts(row, key, members, blanks) for key, members in found.items()}
+
+
+def limit_per_dm2(row: RoundRow, *, thicker: float = 1) -> float:
+    """What the customer takes, else what a good floor may show; a rolled film more than a poured one."""
+    um = film_um(row)
+    asked = _asked().get(row.enquiry)
+    return (asked or 4.5 * film_factor(um)) * film_factor(thicker * um) / film_factor(um)
+
+
+@cache
+def _asked() -> dict[str, float]:
+    found = {}
+    for row in ENQUIRIES:
+        for text in row.limits.split("|"):
+            key, *rest = text.split() or [""]
+            if key == "bubble-count":
+                found[row.key] = float(rest[0])
+    return found
+
+
+def unfair(cup: ImaginedCup) -> str:
+    """Why this cup was no fair test; empty where it was one."""
+    if cup.mishap:
+        return cup.mishap
+    if DIRTY in cup.row.twists:
+        return SPECKS
+    if CALM_BLANKS in cup.row.twists:
+        return BLANK_STIRRED_LESS
+    if cup.nature.base == CRYSTALS and not cup.nature.righted:
+        return MILKY
+    return UNDER_SHEARED if cup.short else ""
+
+
+def verdict(facts: Facts) -> Verdict:
+    """Of the cups of a dosage that were fair tests."""
+    if facts.cups[0].topped_up:
+        return Verdict(UNDECIDED, "topped up")
+    for judge in (_gas, _harm, _circumstances, _storage, _effect):
+        found = judge(facts)
+        if found:
+            return found
+    return _good(facts)
+
+
+def spiked_late(cup: ImaginedCup) -> bool:
+    panel = cup.panel()
+    return bool(SPIKED in cup.row.twists and panel and panel.seen.pinholes > 2)
+
+
+def _gas(facts: Facts) -> Verdict | None:
+    if (facts.row.base, facts.row.revision) != WET or facts.cups[0].nature.righted:
+        return None
+    return Verdict(FAILS, "gas", "bubbles", "carbon dioxide", 4 if facts.count > 90 else 3)
+
+
+def _harm(facts: Facts) -> Verdict | None:
+    craters, haze = facts.worst("craters"), facts.worst("haze")
+    if craters >= 2:
+        return Verdict(FAILS, "over-dosed", "craters", "over-dosed", _severity(craters))
+    if haze >= 2:
+        return Verdict(FAILS, "hazy", "haze", "additive haze", _severity(haze))
+    if facts.worst("bleeding") >= 1.5:
+        return Verdict(FAILS, "bleeds", "bleeding", "incompatible", _severity(facts.worst("bleeding")))
+    return None
+
+
+def _circumstances(facts: Facts) -> Verdict | None:
+    if facts.worst("crawling") >= 2:
+        return Verdict(FAILS, "crawls", "crawling", "incompatible", _severity(facts.worst("crawling")))
+    if facts.quantities.get("adhesion", 9) < 1.5:
+        return Verdict(FAILS, "sheds", "recoat adhesion", "incompatible", 4)
+    if facts.worst("blush") >= 2:
+        return Verdict(FAILS, "blushes", "amine blush", "", _severity(facts.worst("blush")))
+    if CONCRETE in facts.row.twists and facts.worst("pinholes") >= 2:
+        return Verdict(FAILS, "outgasses", "pinholes", "outgassing", _severity(facts.worst("pinholes")))
+    if facts.worst("pinholes") >= 1.5 and SPIKED not in facts.row.twists:
+        return Verdict(FAILS, "solvent", "pinholes", "solvent", _severity(facts.worst("pinholes") + 0.5))
+    return None
+
+
+def _storage(facts: Facts) -> Verdict | None:
+    stored = facts.other("stored 28")
+    if stored is not None and stored > HALVED and facts.ratio < HALVED:
+        return Verdict(FAILS, "dies stored", "lost in storage", "", 4)
+    return None
+
+
+def _effect(facts: Facts) -> Verdict | None:
+    if facts.n == 0:
+        return Verdict(UNDECIDED, "too few")
+    if facts.ratio > 0.8:
+        return Verdict(FAILS, "no effect", "no effect", "", 3)
+    if facts.ratio > HALVED:
+        return Verdict(FAILS, "too little", "bubbles", "entrained air", 3)
+    if facts.ratio > GOOD:
+        return Verdict(UNDECIDED, "in the scatter")
+    if facts.count > FAR_ABOVE * limit_per_dm2(facts.row):
+        return Verdict(FAILS, "misses the limit", "bubbles", "entrained air", 2)
+    return Verdict(UNDECIDED, "one cup") if facts.n == 1 else None
+
+
+def _good(facts: Facts) -> Verdict:
+    """Works, unless one of these holds; the first of them is named."""
+    limit = limit_per_dm2(facts.row)
+    thick, cold = facts.others.get("thick"), facts.others.get(f"{THREE_CLIMATES[0]:g} °C")
+    stored = facts.other("stored 28") or 0.0
+    limits = {
+        "thin only": thick is not None and thick[0] > limit_per_dm2(facts.row, thicker=2),
+        "warm only": cold is not None and cold[0] > limit,
+        "weaker stored": stored > 1.6 * facts.ratio and stored > 0.2,
+        "first craters": facts.worst("craters") >= 0.75,
+        "slightly hazy": facts.worst("haze") >= 1,
+        "better, not good": facts.count > limit,
+    }
+    why = next((name for name, holds in limits.items() if holds), "")
+    return Verdict(LIMITS, why) if why else Verdict(WORKS, "works")
+
+
+def _facts(row: RoundRow, key: tuple, members: list[ImaginedCup], blanks: list[ImaginedCup]) -> Facts:
+    fair = [cup for cup in members if not unfair(cup)]
+    told = fair or [cup for cup in members if cup.panels]
+    grades: dict[str, list[float]] = {}
+    quantities: dict[str, list[float]] = {}
+    for cup in told:
+        for panel in cup.panels:
+            if panel.kind.startswith(("fresh", "second")):
+                for one in readings(cup, panel):
+                    if one.value is not None and one.age_h == "168":
+                        wide = one.criterion in ("bubble-count", "gloss", "hardness", "adhesion")
+                        (quantities if wide else grades).setdefault(one.criterion, []).append(float(one.value))
+    return Facts(
+        row, *key, tuple(members), len(fair),
+        count=_count(told), blank=_count(blanks),
+        size_mm=mean(cup.panels[0].seen.size_mm for cup in told) if told else 0.0,
+        grades={name: median(values) for name, values in grades.items()},
+        quantities={name: mean(values) for name, values in quantities.items()},
+        others=_others(row, told, blanks),
+    )  # fmt: skip
+
+
+def _others(row: RoundRow, told: list[ImaginedCup], blanks: list[ImaginedCup]) -> dict[str, tuple[float, float]]:
+    found = {}
+    for kind in sorted({panel.kind for cup in told for panel in cup.panels if not panel.kind.startswith("fresh")}):
+        found[kind] = (_count(told, kind), _count(blanks, kind))
+    if CLIMATES in row.twists:
+        for celsius in THREE_CLIMATES:
+            here = [[cup for cup in cups if abs(cup.air_c - celsius) < 3] for cups in (told, blanks)]
+            if all(here):
+                found[f"{celsius:g} °C"] = (_count(here[0]), _count(here[1]))
+    return found
+
+
+def _count(cups: Iterable[ImaginedCup], kind: str = "fresh") -> float:
+    """Mean of the cups' counts as read, whoever counted."""
+    counts = []
+    for cup in cups:
+        for panel in cup.panels:
+            if panel.kind == kind:
+                read = [
+                    float(one.value) for one in readings(cup, panel) if one.criterion == "bubble-count" and one.value
+                ]
+                counts += [mean(read)] if read else []
+    return mean(counts) if counts else 0.0
+
+
+def _severity(grade: float) -> int:
+    return min(5, max(1, round(grade)))
