@@ -9,6 +9,7 @@ from tests.judged_series import add_cup, empty_series, rate, stir
 from tests.making import NOW
 from tests.series_making import make_candidate
 from trials.models import CommonBatch, Equipment, Lot
+from trials.operations.judging import conclude_trial
 from trials.queries.judging import judgement
 
 pytestmark = pytest.mark.django_db
@@ -148,9 +149,44 @@ def test_silicone_left_on_the_disc(series, bench):
     Equipment.objects.update(last_cleaned=first.made_at + timedelta(minutes=5))
     assert _said(series, bench)[0] == []
     Equipment.objects.update(last_cleaned=second.made_at + timedelta(days=9))
-    assert _said(series, bench)[0] == [
-        f"Disc 2 had silicone in it for {first.code}; whether it was cleaned since is not known"
-    ]
+    assert _said(series, bench)[0] == []
+    (mark,) = judgement(series.pk, bench).marks
+    said = "followed silicone on the same equipment; a cleaning between can't be checked"
+    assert mark.text == f"{second.code} {said}"
+
+
+def test_silicone_from_before_the_series(series, bench):
+    disc = Equipment.objects.create(name="Disc 2", last_silicone=NOW - timedelta(days=3))
+    add_cup(series, "treated", make_candidate(), "0.3").workings.update(equipment=disc)
+    assert _said(series, bench)[0] == ["Disc 2 had silicone in it on 27 Feb 2026 and no cleaning is noted since"]
+    Equipment.objects.update(last_cleaned=NOW - timedelta(days=2))
+    assert _said(series, bench)[0] == []
+
+
+def test_a_cup_that_stood_longer_is_set_apart(series, bench):
+    for blank in series.trials.all():
+        blank.workings.create(position=2, kind="rest", minutes=Decimal(15))
+    candidate = make_candidate()
+    for dosage, minutes, apart in (("0.1", 40, True), ("0.2", 19, False)):
+        cup = add_cup(series, "treated", candidate, dosage)
+        cup.workings.create(position=2, kind="rest", minutes=Decimal(minutes))
+        marks = ["blank rested differently: 40 min, blank 15 min"] if apart else []
+        assert _said(series, bench) == (marks, not apart)
+
+
+def test_what_people_judged_unfair_is_not_counted(series, bench):
+    cup = add_cup(series, "treated", make_candidate(), "0.3", air_pct="4.1")
+    conclude_trial(actor=bench, trial=cup, outcome="not a fair test", unfair_because="Spilled before pouring.")
+    assert _said(series, bench) == (["judged not a fair test: Spilled before pouring"], False)
+
+
+def test_a_blank_judged_unfair_is_no_control(series, bench):
+    add_cup(series, "treated", make_candidate(), "0.3", air_pct="4.1")
+    blank = series.trials.first()
+    conclude_trial(actor=bench, trial=blank, outcome="not a fair test", unfair_because="Spilled.")
+    found = judgement(series.pk, bench)
+    assert found.lines[-1].group.block.blanks == (series.trials.get(number=2).pk,)
+    assert found.tables[0].rows[-1].cell.blank.n_control == 1
 
 
 def test_substrate_near_the_dew_point(series, bench):

@@ -10,6 +10,7 @@ from datetime import date
 from django.utils import timezone
 
 from trials.models import Trial, Working
+from trials.models.series import Outcome
 from trials.models.trials import Part, WorkingKind
 from trials.science import shear
 
@@ -17,6 +18,8 @@ from trials.science import shear
 SAME_WORKING = 0.10
 SAME_AIR_C = 3.0
 SAME_HUMIDITY_PCT = 15.0
+
+SAME_REST_MIN = 5.0
 
 STIRRING = (WorkingKind.DISPERSE, WorkingKind.AERATE, WorkingKind.MIX)
 # One blank more, made last to prove the equipment clean: it is compared with the blanks, it is not one of them.
@@ -50,6 +53,7 @@ class Circumstances:
     air_c: float | None
     humidity_pct: float | None
     stirring: dict[str, Stirring]
+    rest_min: float | None
 
     def differences(self, blank: "Circumstances", *, stirring: bool = True) -> tuple[str, ...]:
         """In short sentences, each with its figures; empty where the two may be compared."""
@@ -65,7 +69,7 @@ class Circumstances:
     def _stirred_otherwise(self, blank: "Circumstances") -> list[str]:
         if not self.stirring or not blank.stirring:
             return []
-        found = []
+        found = self._rested_otherwise(blank)
         for kind in STIRRING:
             mine, theirs = self.stirring.get(kind), blank.stirring.get(kind)
             if (mine is None) != (theirs is None) or (mine and theirs and _unlike(mine, theirs)):
@@ -74,6 +78,17 @@ class Circumstances:
                     f"blank stirred differently ({label}): {mine or 'not at all'}, blank {theirs or 'not at all'}"
                 )
         return found
+
+    def _rested_otherwise(self, blank: "Circumstances") -> list[str]:
+        """Air leaves by itself while a cup stands."""
+        mine, theirs = self.rest_min, blank.rest_min
+        if (
+            mine is None
+            or theirs is None
+            or abs(mine - theirs) <= max(SAME_REST_MIN, SAME_WORKING * max(mine, theirs))
+        ):
+            return []
+        return [f"blank rested differently: {mine:g} min, blank {theirs:g} min"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,6 +119,7 @@ def circumstances(trial: Trial) -> Circumstances:
         air_c=_noted(trial, "air_c"),
         humidity_pct=_noted(trial, "humidity_pct"),
         stirring=stirring(trial.workings.all()),
+        rest_min=_rest_min(trial.workings.all()),
     )
 
 
@@ -120,6 +136,15 @@ def stirring(workings: Iterable[Working]) -> dict[str, Stirring]:
     return found
 
 
+def _rest_min(workings: Iterable[Working]) -> float | None:
+    """All rests together; None where one of them has no minutes noted, or nothing is noted at all."""
+    workings = list(workings)
+    minutes = [one.minutes for one in workings if one.kind == WorkingKind.REST]
+    if not workings or None in minutes:
+        return None
+    return float(sum(minutes))
+
+
 def tip_speed_m_s(working: Working) -> float | None:
     blade = working.blade_mm or (working.equipment.blade_mm if working.equipment else None)
     if blade is None or working.rpm is None:
@@ -131,7 +156,7 @@ def places(trials: Iterable[Trial]) -> dict[int, Place]:
     """Every cup in its block. Blanks made alike share one; a series without blanks has one that holds none."""
     trials = list(trials)
     made = {trial.pk: circumstances(trial) for trial in trials}
-    blanks = [trial for trial in trials if trial.part in CONTROL]
+    blanks = [trial for trial in trials if trial.part in CONTROL and trial.outcome != Outcome.UNFAIR]
     blocks = _blocks(blanks, made)
     return {trial.pk: _place(trial, made[trial.pk], blocks) for trial in trials}
 

@@ -3,8 +3,7 @@
 Thresholds are common practice, no source, unless one is named.
 """
 
-from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Mapping, Sequence
 
 from trials.models import Trial
 from trials.models.trials import Part, WorkingKind
@@ -13,6 +12,8 @@ from trials.science.climate import LEAST_MARGIN_C, dew_point_margin_c
 from .blocks import stirring
 from .conditions import FILM_TOLERANCE, film_um
 from .groups import Cup, Group
+from .left_over import after_silicone
+from .marks import Mark
 from .reductions import YOUNGEST_CURED_H
 from .weighed import WeighedCup
 
@@ -20,20 +21,12 @@ DOSAGE_OFF_PCT = 10.0
 SHEAR_SHORT = 0.95
 
 
-@dataclass(frozen=True, slots=True)
-class Mark:
-    """``heavy``: by itself enough to suggest that this was not a fair test."""
-
-    text: str
-    heavy: bool = False
-
-
 def cup_marks(
     groups: Sequence[Group], weighed: Mapping[int, WeighedCup], *, too_early: Mapping[int, float]
 ) -> dict[int, tuple[Mark, ...]]:
     """The marks of every cup, by its key. Expects everything of the cups prefetched; asks the database nothing."""
     films = _blank_films(groups)
-    after_silicone = _after_silicone([cup.trial for group in groups for cup in group.cups])
+    left_over, _ = after_silicone([cup.trial for group in groups for cup in group.cups])
     found = {}
     for group in groups:
         for cup in group.cups:
@@ -42,7 +35,7 @@ def cup_marks(
             marks += _dosage_marks(weighed.get(trial.pk))
             marks += _shear_marks(trial)
             marks += _film_marks(trial, films.get(group.block.number))
-            marks += after_silicone.get(trial.pk, [])
+            marks += left_over.get(trial.pk, [])
             marks += _lot_marks(trial)
             marks += _dew_marks(trial)
             if trial.pk in too_early:
@@ -67,6 +60,11 @@ def series_marks(groups: Sequence[Group], *, readers: int, blind: bool, read: bo
     undated = [cup.trial.code for group in groups for cup in group.cups if _unmade(cup.trial)]
     if undated and read:
         marks.append(Mark(f"day not noted for {_list(undated)}: taken as that of the blank"))
+    _, unknown = after_silicone([cup.trial for group in groups for cup in group.cups])
+    if unknown:
+        marks.append(
+            Mark(f"{_list(unknown)} followed silicone on the same equipment; a cleaning between can't be checked")
+        )
     if read and readers == 1:
         marks.append(Mark("one reader"))
     if read and not blind:
@@ -166,40 +164,6 @@ def _dew_marks(trial: Trial) -> list[Mark]:
                 Mark(f"panel {panel.code}: substrate {margin:.1f} °C above the dew point, 3 °C are asked for")
             )
     return marks
-
-
-def _after_silicone(trials: Iterable[Trial]) -> dict[int, list[Mark]]:
-    """Silicone-free cups made on equipment that had silicone in it, with no cleaning noted between.
-
-    The order is told by the times of making. A clean check is made to find out just this, and is left out.
-    """
-    dated = sorted((trial for trial in trials if trial.made_at), key=lambda trial: (trial.made_at, trial.position))
-    last: dict[int, Trial] = {}
-    marks: dict[int, list[Mark]] = {}
-    for trial in dated:
-        silicone = any(dose.candidate.silicone for dose in trial.dosages.all())
-        for equipment in {one.equipment for one in trial.workings.all() if one.equipment}:
-            free = not silicone and trial.part != Part.CLEAN
-            mark = _left_over(trial, equipment, last.get(equipment.pk)) if free else None
-            if mark:
-                marks.setdefault(trial.pk, []).append(mark)
-            if silicone:
-                last[equipment.pk] = trial
-    return marks
-
-
-def _left_over(trial: Trial, equipment, before: Trial | None) -> Mark | None:
-    """Equipment keeps its last cleaning only: where that is later than the cup, an earlier one may have been."""
-    used = before.made_at if before else equipment.last_silicone
-    if used is None or used > trial.made_at:
-        return None
-    cleaned = equipment.last_cleaned
-    if cleaned and used <= cleaned <= trial.made_at:
-        return None
-    which = f"for {before.code}" if before else f"on {used.day} {used:%b %Y}"
-    if cleaned and cleaned > trial.made_at:
-        return Mark(f"{equipment.name} had silicone in it {which}; whether it was cleaned since is not known")
-    return Mark(f"{equipment.name} had silicone in it {which} and no cleaning is noted since", heavy=True)
 
 
 def heavy(cup: Cup, marks: Mapping[int, Sequence[Mark]]) -> list[str]:

@@ -4,6 +4,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from trials.models import Trial
+from trials.models.series import Outcome
 from trials.models.trials import Part
 
 from .blocks import Block, Place
@@ -129,6 +130,8 @@ def _basis(dose) -> str:
 
 
 def _apart(trial: Trial, place: Place) -> tuple[str, ...]:
+    if trial.outcome == Outcome.UNFAIR:
+        return (f"judged not a fair test: {trial.unfair_because.rstrip('. ')}",)
     if trial.topped_up_from_id is None:
         return place.reasons
     return (f"topped up from {trial.topped_up_from.code}: not independent, left out of n",)

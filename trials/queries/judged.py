@@ -8,9 +8,9 @@ from trials.figures.swatch import Film
 from trials.models import Enquiry, Failure, Series, Trial
 
 from .contrasts import Cell
-from .fairness import Mark
 from .groups import Group
 from .limits import Held, Wanted
+from .marks import Mark
 from .suggesting import Suggestion
 from .windows import Judged, Suggested
 

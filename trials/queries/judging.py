@@ -10,11 +10,12 @@ from trials.models.trials import Part
 from .blocks import places
 from .contrasts import cells
 from .cup_values import CupValues, cup_values
-from .fairness import Mark, cup_marks, series_marks
+from .fairness import cup_marks, series_marks
 from .films import films
 from .groups import Group, groups
 from .judged import Judgement, Line, Row, Table
 from .limits import Wanted, count_bound, counted, enquiry_seen, held, wanted
+from .marks import Mark
 from .suggesting import suggest
 from .weighed import weighed_cups
 from .windows import Judged, windows

@@ -6,9 +6,10 @@ from dataclasses import dataclass
 from trials.models.series import Outcome
 
 from .contrasts import BETTER, WORSE, Cell
-from .fairness import Mark, heavy
+from .fairness import heavy
 from .groups import Group
 from .limits import CANNOT_TELL, MISSES, Held
+from .marks import Mark
 from .windows import TARGET_CHANGE_PCT, Judged
 
 
@@ -55,6 +56,11 @@ def suggest(
     return _by_limits(found) or _by_contrasts(found)
 
 
+def _gains(found: list[_Found]) -> list[_Found]:
+    compared = [one for one in found if one.cell.blank]
+    return [one for one in compared if one.judged.measure.efficiency and one.cell.blank.says == BETTER]
+
+
 def _found(group, judged, held) -> list[_Found]:
     return [
         _Found(one, cell, held.get((one.measure.key, one.column.condition.key), {}).get(group.key))
@@ -67,18 +73,19 @@ def _found(group, judged, held) -> list[_Found]:
 def _by_limits(found: list[_Found]) -> Suggestion | None:
     """A must limit that is missed fails; one that can't be told leaves it undecided."""
     must = [one for one in found if one.held and one.held.wanted.must]
+    gains = tuple(one.said for one in _gains(found))  # said as well: the person weighs the one against the other
     missed = [one for one in must if one.held.verdict == MISSES]
     if missed:
-        return Suggestion(Outcome.FAILS, tuple(_limit_said(one) for one in missed))
+        return Suggestion(Outcome.FAILS, (*(_limit_said(one) for one in missed), *gains))
     unsure = [one for one in must if one.held.verdict == CANNOT_TELL]
     if unsure:
-        return Suggestion(Outcome.UNDECIDED, tuple(_limit_said(one) for one in unsure))
+        return Suggestion(Outcome.UNDECIDED, (*(_limit_said(one) for one in unsure), *gains))
     return None
 
 
 def _by_contrasts(found: list[_Found]) -> Suggestion:
     compared = [one for one in found if one.cell.blank]
-    gains = [one for one in compared if one.judged.measure.efficiency and one.cell.blank.says == BETTER]
+    gains = _gains(found)
     fresh = [one for one in gains if one.judged.column.condition.fresh]
     if not fresh:
         return _without_gain([one for one in compared if one.judged.measure.efficiency])
