@@ -6,11 +6,38 @@ from trials.models import Dosage, Layer, Panel, Retain, StoredTin, Trial
 from trials.models.panels import Coat, Method, Substrate
 from trials.operations.panels import LayerEntry
 from trials.pages.record_form import DayInput, RecordForm
+from trials.pages.series.forms import cup_said
 
 from .writing import CupForm, DateTimeInput, copied_down
 
 
-class MadeForm(CupForm):
+class AlongForm(CupForm):
+    """Several cups at once: what is typed holds for each of them."""
+
+    every = forms.BooleanField(label="The same for every cup of this series", required=False)
+    cups = forms.ModelMultipleChoiceField(
+        Trial.objects.none(), label="Or the same for", required=False, widget=forms.CheckboxSelectMultiple
+    )
+
+    def __init__(self, *args, trial, **kwargs):
+        super().__init__(*args, trial=trial, **kwargs)
+        every, cups = self.fields.pop("every"), self.fields.pop("cups")
+        others = Trial.objects.filter(series=trial.series_id).exclude(pk=trial.pk).order_by("position", "pk")
+        cups.queryset = others.prefetch_related("dosages__candidate__material")
+        cups.label_from_instance = cup_said
+        self.fields |= {"every": every, "cups": cups}  # at the end of the form
+
+    def clean(self):
+        cleaned = super().clean()
+        if cleaned.get("every"):
+            cleaned["cups"] = self.fields["cups"].queryset
+        return cleaned
+
+    def trials(self) -> list[Trial]:
+        return [self.trial, *self.cleaned_data["cups"]]
+
+
+class MadeForm(AlongForm):
     """When cups were made, in which air; several cups of a session at once."""
 
     made_at = forms.DateTimeField(label="Made at", required=False, widget=DateTimeInput)
@@ -18,33 +45,11 @@ class MadeForm(CupForm):
     air_c = Trial._meta.get_field("air_c").formfield(required=False)
     humidity_pct = Trial._meta.get_field("humidity_pct").formfield(required=False)
     remark = forms.CharField(label="Remark on this cup", required=False, widget=forms.Textarea(attrs={"rows": 2}))
-    cups = forms.ModelMultipleChoiceField(
-        Trial.objects.none(),
-        label="Also made then and there",
-        required=False,
-        widget=forms.CheckboxSelectMultiple,
-    )
 
     def __init__(self, *args, trial, **kwargs):
         super().__init__(*args, trial=trial, **kwargs)
-        _along(self, trial)
         for name in ("made_at", "mixed_at", "air_c", "humidity_pct", "remark"):
             self.initial[name] = getattr(trial, name)
-
-
-class AlongForm(CupForm):
-    """Several cups at once: what is typed holds for each of them."""
-
-    cups = forms.ModelMultipleChoiceField(
-        Trial.objects.none(), label="The same for", required=False, widget=forms.CheckboxSelectMultiple
-    )
-
-    def __init__(self, *args, trial, **kwargs):
-        super().__init__(*args, trial=trial, **kwargs)
-        _along(self, trial)
-
-    def trials(self) -> list[Trial]:
-        return [self.trial, *self.cleaned_data["cups"]]
 
 
 def _of_panel(name: str, **options):
@@ -61,10 +66,10 @@ class PanelsForm(AlongForm):
     substrate = forms.ChoiceField(choices=Substrate.choices)
     area_dm2 = _of_panel("area_dm2")
     applied_at = forms.DateTimeField(label="Applied at", required=False, widget=DateTimeInput)
-    air_c = _of_panel("air_c")
+    air_c = _of_panel("air_c", label="Temperature of the air")
     humidity_pct = _of_panel("humidity_pct")
-    substrate_c = _of_panel("substrate_c")
-    material_c = _of_panel("material_c")
+    substrate_c = _of_panel("substrate_c", label="Temperature of the substrate")
+    material_c = _of_panel("material_c", label="Temperature of the material")
     remark = forms.CharField(required=False, widget=forms.Textarea(attrs={"rows": 2}))
     field_order = ("count", "stored_tin")
 
@@ -93,10 +98,10 @@ class PanelForm(CupForm):
     area_dm2 = _of_panel("area_dm2")
     mass_g = _of_panel("mass_g")
     applied_at = forms.DateTimeField(label="Applied at", required=False, widget=DateTimeInput)
-    air_c = _of_panel("air_c")
+    air_c = _of_panel("air_c", label="Temperature of the air")
     humidity_pct = _of_panel("humidity_pct")
-    substrate_c = _of_panel("substrate_c")
-    material_c = _of_panel("material_c")
+    substrate_c = _of_panel("substrate_c", label="Temperature of the substrate")
+    material_c = _of_panel("material_c", label="Temperature of the material")
     remark = forms.CharField(required=False, widget=forms.Textarea(attrs={"rows": 2}))
 
     def figures(self) -> dict:
@@ -195,11 +200,3 @@ class TopUpForm(forms.Form):
 def tin_said(tin: StoredTin) -> str:
     warm = f" at {tin.temperature_c:f} °C" if tin.temperature_c is not None else ""
     return f"stored {tin.days} d{warm}"
-
-
-def _along(form: forms.Form, trial: Trial) -> None:
-    """Offer the other cups of the series, at the end of the form."""
-    cups = form.fields.pop("cups")
-    cups.queryset = Trial.objects.filter(series=trial.series_id).exclude(pk=trial.pk).order_by("position", "pk")
-    cups.label_from_instance = lambda cup: f"{cup.code}, {cup.get_part_display()}"
-    form.fields["cups"] = cups
