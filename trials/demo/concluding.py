@@ -1,5 +1,7 @@
 """Outcomes, failures, lessons and the judgement of a series."""
 
+from datetime import datetime
+
 from trials.operations.judging import FailureEntry, TrialEntry, conclude_series
 
 from .imagined import imagine
@@ -12,11 +14,10 @@ CONCLUDED_BEFORE = 33
 
 
 def conclude(laboratory: Laboratory, row: RoundRow, worked: Worked) -> None:
-    """A week and a day after the pour, or when the last tin is read."""
-    after = 30 if STORED in row.twists else 8
-    at = laboratory.days.moment(worked.day, "10:15", hours=24 * after)
+    at = concluded_at(laboratory, row, worked)
     if row.ago < CONCLUDED_BEFORE or not laboratory.days.happened(at):
         return
+    laboratory.concluded.add(worked.series.pk)
     told = tell(row)
     summary = sum_up(row)
     conclude_series(
@@ -32,6 +33,12 @@ def conclude(laboratory: Laboratory, row: RoundRow, worked: Worked) -> None:
         recommended=laboratory.candidates.get(summary.recommended),
         trials=[_entry(worked, cup, told[cup.key]) for cup in imagine(row) if cup.key in told],
     )
+
+
+def concluded_at(laboratory: Laboratory, row: RoundRow, worked: Worked) -> datetime:
+    """A week and a day after the pour, or when the last tin is read."""
+    after = 30 if STORED in row.twists else 8
+    return laboratory.days.moment(worked.day, "10:15", hours=24 * after)
 
 
 def _entry(worked: Worked, cup, told: Told) -> TrialEntry:

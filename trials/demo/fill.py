@@ -8,6 +8,8 @@ from django.db import transaction
 from .days import Days
 from .enquiring import take_enquiries
 from .laboratory import Laboratory
+from .photographing import take_photographs
+from .signing_off import sign_off
 from .staff import say_goodbye, take_on
 from .stock import stock_the_shelf
 from .systems import set_up_bases
@@ -24,6 +26,8 @@ def parts(series: int | None):
         set_up_bench,
         take_enquiries,
         work_through(series),
+        take_photographs,
+        sign_off,
         say_goodbye,
     )
 

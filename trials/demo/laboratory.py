@@ -51,6 +51,7 @@ class Laboratory:
     balances: dict[str, Balance] = field(default_factory=dict)
     equipment: dict[str, Equipment] = field(default_factory=dict)
     worked: dict[str, Worked] = field(default_factory=dict)
+    concluded: set[int] = field(default_factory=set)
     labels: Iterator[str] = field(default_factory=labels)
 
     @property

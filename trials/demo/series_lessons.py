@@ -23,8 +23,7 @@ SERIES_LESSONS = {
     "ef-11": "Silicone-free is possible: AR-14 does at 1 % what AR-09 does at a third of it, and wants its ten"
     " minutes.",
     "ef-12": "At 10 °C the mix is three times as thick, and bubbles stay that would have risen. Warm the tins.",
-    "ef-13": "Both come out of the oven as they went in. Hardness still rises a little from the first week to the"
-    " fourth.",
+    "ef-13": "Both come out of the oven as they went in.",
     "ef-14": "Pinholes only on concrete, in rows, more as the slab warms, none on glass: outgassing. Prime it and"
     " pour in"
     " the afternoon; the additive is innocent.",
@@ -70,8 +69,8 @@ SERIES_LESSONS = {
     "uf-4": "Filler lot F-3308 had 0.34 % of water. Dried overnight, the late bubbles are gone from the blank as"
     " well.",
     "uf-5": "Dry recipe, the usual order again: now it is worth comparing additives in this floor.",
-    "uf-6": "AR-11 and AR-07 suit polyurethane. AR-07 softens the floor by a point or two, because its polyol"
-    " reacts.",
+    "uf-6": "AR-11 and AR-07 suit polyurethane. Hardness still rises from the first week to the fourth;"
+    " AR-07 costs a point or two of it, because its polyol reacts.",
     "uf-7": "Craters in white polyurethane at 0.15 % of a neat siloxane, none at 0.05 %: over-dosed, nothing else."
     " The"
     " customer's balance reads to a gram.",
