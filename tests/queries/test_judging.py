@@ -137,6 +137,18 @@ def test_grades_of_few_cups_are_never_no_effect(bench):
     )
 
 
+def test_half_grades_are_compared_too(bench):
+    series = empty_series(bench)
+    candidate = make_candidate()
+    for part, grades in (("blank", (4, 4.5)), ("blank", (5, 5)), ("treated", (0, 0.5)), ("treated", (1, 1.5))):
+        cup = add_cup(series, part, candidate if part == "treated" else None, "0.3")
+        for grade in grades:
+            rate(cup, bench, "bubbles", grade)
+    row = judgement(series.pk, bench).table("bubbles:fresh").rows[-1]
+    # medians 4.25, 5 against 0.25, 1.25: differences −4, −3, −4.75, −3.75
+    assert (row.cell.middle, row.cell.blank.estimate) == (0.75, -3.875)
+
+
 def test_stored_panels_are_compared_with_stored_blanks(bench):
     series = empty_series(bench)
     candidate = make_candidate()

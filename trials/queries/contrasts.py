@@ -184,7 +184,7 @@ def _of_steps(measure: Measure, against: str, control, treated, side: str) -> li
             superiority=one.superiority,
             compared=len(treated),
         )
-        for one in ordinal_against_control(control, treated, side=side, steps=measure.steps)
+        for one in ordinal_against_control(control, treated, side=side, steps=measure.half_steps)
     ]
 
 

@@ -96,7 +96,7 @@ def _table(one: Judged, limit: Wanted | None) -> Table:
             cell=cell,
             held=against.get(cell.group.key),
             bound=count_bound(counted(one.column, cell)) if one.measure.counted else "",
-            places=one.measure.places,
+            places=one.measure.loose_places,
         )
         for cell in one.cells
     )

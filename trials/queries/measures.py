@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 from dataclasses import dataclass
+from itertools import pairwise
 
 from trials.models import Criterion
 from trials.models.criteria import Better, Concern, Scale
@@ -37,9 +38,19 @@ class Measure:
         return self.concern == Concern.EFFICIENCY
 
     @property
+    def half_steps(self) -> tuple[float, ...]:
+        """The steps and what lies midway between neighbours: ISO 4628-1 allows half grades where they are agreed."""
+        return tuple(sorted({*self.steps, *((low + high) / 2 for low, high in pairwise(self.steps))}))
+
+    @property
     def places(self) -> int:
         """Decimals that a table shows; grades and counts have few."""
-        return 1 if self.graded or self.counted else 2
+        return 1 if self.counted else 2
+
+    @property
+    def loose_places(self) -> int:
+        """For ``floatformat``: whole grades stay whole."""
+        return -2 if self.graded else self.places
 
     @property
     def better_way(self) -> int:
