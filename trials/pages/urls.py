@@ -18,6 +18,7 @@ urlpatterns = [
     path("", include("trials.pages.judging.urls")),
     path("", include("trials.pages.causes.urls")),
     path("", include("trials.pages.sums.urls")),
+    path("", include("trials.pages.reports.urls")),
     path("", include("trials.pages.signing.urls")),
     path("", include("trials.pages.find.urls")),
     path("", include("trials.pages.trends.urls")),
