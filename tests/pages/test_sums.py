@@ -11,6 +11,7 @@ from tests.cup_making import dose, make_candidate, make_cups
 from tests.making import make_epoxy_base
 from trials.models import BaseShare, SeriesShare, WetReading, Working
 from trials.pages.sums.every import SUMS
+from trials.pages.sums.lines import work_out
 from trials.queries.bases import load_revision
 from trials.queries.recipes import components_of
 from trials.queries.shift import Added, shift_of
@@ -240,6 +241,7 @@ WRONG = [
         "Additive in A must not be negative; got -1.0",
     ),
     ("cups", {"difference": "1", "standard_deviation": "1", "arms": "1.5"}, "arms", "Kinds of treated cup must be a"),
+    ("cups", {"difference": "1", "standard_deviation": "1", "arms": "101"}, "arms", "Enter 1 to 100, not 101."),
     ("film", {"dry_film_um": "10", "mix_g_ml": "0"}, "mix_g_ml", "Density of the mix must be above 0; got 0.0"),
 ]
 
@@ -250,6 +252,24 @@ def test_what_cannot_be_is_told_at_its_field_with_the_value(at_bench, slug, type
     page = ask(at_bench, slug, typed, headers=sent)
     assert error_at(page, field).startswith(words)
     assert wrong_fields(page) == [field]
+
+
+ODD = ["", "0", "-1", "1e9", "abc", "1" * 400, "9" * 30, "0,0000000000001", "\u0663", "1,2,3", "nothing\x00"]
+
+
+@pytest.mark.parametrize("text", ODD, ids=lambda text: repr(text[:12]))
+@pytest.mark.parametrize("one", SUMS, ids=lambda one: one.slug)
+def test_no_input_breaks_a_sum(one, text):
+    """Every number is taken, left out or told at a field; whatever it is, there is an answer."""
+    standing = {name: field.initial for name, field in one.form.base_fields.items() if field.initial is not None}
+    for name in one.form.base_fields:
+        form = one.form(standing | TYPED[one.slug][0] | {name: text})
+        found = work_out(one, form)
+        assert len(found.facts) == len(one.lines)
+        assert all(bool(fact.value) is not bool(fact.lacking) for fact in found.facts)
+        assert not any("nan" in fact.value or "inf" in fact.value for fact in found.facts)
+        assert form.errors or not any("error" in fact.lacking for fact in found.facts)
+    assert work_out(one, one.form(dict.fromkeys(one.form.base_fields, text)))
 
 
 def test_figures_that_do_not_need_the_wrong_number_still_come(at_bench):

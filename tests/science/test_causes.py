@@ -3,12 +3,14 @@
 from itertools import combinations
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from trials.science.cause_questions import QUESTIONS
 from trials.science.cause_rules import CAUSES, RULED_OUT, RULES
 from trials.science.causes import ADVICE, in_words, weigh
+
+UNHURRIED = settings(deadline=None)  # the machine is shared, and time is not what is tested
 
 PATTERNS = {
     "bubbles at minute 0, evenly": ("entrained air", {"when": "at once", "where": "evenly", "looks": "round"}),
@@ -138,11 +140,13 @@ def test_every_pair_of_answers_is_weighed():
                 _holds({one.key: answer, other.key: another})
 
 
+@UNHURRIED
 @given(st.fixed_dictionaries({one.key: st.sampled_from(["", *one.answers]) for one in QUESTIONS}))
 def test_any_answers_are_weighed(answers):
     _holds(answers)
 
 
+@UNHURRIED
 @given(st.fixed_dictionaries({one.key: st.sampled_from(["", *one.answers]) for one in QUESTIONS}), st.randoms())
 def test_order_of_the_answers_does_not_matter(answers, random):
     shuffled = list(answers.items())

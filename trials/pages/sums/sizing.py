@@ -2,17 +2,33 @@
 
 import math
 
+from django.core.exceptions import ValidationError
+
 from trials.science import design
 
 from .form import SumForm, choice, number, same
 from .lines import Given, Line, Sum
+
+MOST_KINDS = 100
+
+
+def kinds(value) -> None:
+    """The limit for many comparisons is worked out one kind at a time: a number without bound would never end."""
+    if not 1 <= value <= MOST_KINDS:
+        raise ValidationError(f"Enter 1 to {MOST_KINDS}, not {value}.")
 
 
 class SizeForm(SumForm):
     called = {"n": "cups"}
     difference = number("Difference worth seeing", "", help_text="in the unit of what is read")
     standard_deviation = number("Standard deviation", "", help_text="between cups of one kind, same unit")
-    arms = number("Kinds of treated cup", "", initial=1, help_text="dosages and candidates compared with the blank")
+    arms = number(
+        "Kinds of treated cup",
+        "",
+        initial=1,
+        validators=[kinds],
+        help_text="dosages and candidates compared with the blank",
+    )
     power = number("Wanted probability to see it", "", initial="0.8")
     alpha = number("Chance of a false alarm", "", initial="0.05", help_text="of all comparisons together")
     side = choice("Declared", same(design.SIDES), initial="two-sided")
