@@ -259,7 +259,12 @@ def test_what_is_signed_is_judged_by_an_amendment(client, series, bench):
     assert "This is signed: amend it" in page
     assert "Seen anew." in page
     assert Series.objects.get().outcome == ""
-    reason = {"amend_reason": "Read again after a week.", "amend_password": PASSWORD}
+    reason = {"amend_reason": "Read again after a week.", "amend_password": "not mine"}
+    page = _judge(client, outcome="works", conclusion="Seen anew.", **reason).content.decode()
+    assert "This is not your password." in page
+    assert "This is signed: amend it" in page
+    assert Series.objects.get().outcome == ""
+    reason["amend_password"] = PASSWORD
     answer = _judge(client, outcome="works", conclusion="Seen anew.", **reason)
     assert answer.status_code == 302
     assert (Series.objects.get().outcome, series.signatures.last().meaning) == ("works", "amended")

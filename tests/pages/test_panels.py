@@ -8,6 +8,7 @@ from PIL import Image
 
 from tests.cup_making import make_cups, make_panel, rated, signed
 from tests.making import NOW
+from tests.people import PASSWORD
 from trials.models import Criterion, Photo, Rating, Signature
 from trials.operations.photos import PhotoEntry, add_photos
 
@@ -139,7 +140,7 @@ def test_later_reading_of_a_signed_series_is_an_amendment(page, bench):
     signed(cup.series, bench)
     sent = {"age_h": "168", "blind": "on", cell(panel, "bubbles"): "1"}
     assert "Why this comes after signing" in errors(page.post(at("series_rate", 417), sent))
-    page.post(at("series_rate", 417), {**sent, "amend_reason": "read at 7 d"})
+    page.post(at("series_rate", 417), {**sent, "amend_reason": "read at 7 d", "amend_password": PASSWORD})
     assert Rating.objects.get().age_h == 168
     assert Signature.objects.get(meaning="amended").reason == "read at 7 d"
 

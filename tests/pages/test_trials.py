@@ -4,6 +4,7 @@ import pytest
 from django.urls import reverse
 
 from tests.cup_making import dose, make_candidate, make_cups, make_panel, signed
+from tests.people import PASSWORD
 from trials.models import (
     Balance,
     Equipment,
@@ -239,7 +240,10 @@ def test_signed_cup_takes_what_comes_later_as_an_amendment(page, bench):
     answer = page.post(at("trial_wet", "417-1"), row)
     assert "Why this comes after signing" in errors(answer)
     assert not WetReading.objects.exists()
-    answer = page.post(at("trial_wet", "417-1"), {**row, "amend_reason": "read from the paper sheet"})
+    reason = {"amend_reason": "read from the paper sheet", "amend_password": "not mine"}
+    assert "This is not your password." in errors(page.post(at("trial_wet", "417-1"), {**row, **reason}))
+    assert not WetReading.objects.exists()
+    answer = page.post(at("trial_wet", "417-1"), {**row, **reason, "amend_password": PASSWORD})
     assert answer["Location"] == at("trial", "417-1")
     assert WetReading.objects.get().value == 25
     amended = Signature.objects.get(meaning="amended")

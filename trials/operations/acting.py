@@ -54,6 +54,8 @@ def _said(error: IntegrityError) -> str:
     if diagnosis.sqlstate == UNIQUE_VIOLATION:
         return f"There is one already: {diagnosis.message_detail}"
     primary = diagnosis.message_primary
+    if _frozen(error):
+        return f"{primary[:1].upper()}{primary[1:]}."
     return f"{primary[:1].upper()}{primary[1:]} ({diagnosis.constraint_name})."
 
 

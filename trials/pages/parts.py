@@ -37,23 +37,19 @@ def told_at(form):
         form.signed = refusal.signed
 
 
-def writing(request, form, record):
-    """``told_at`` for a write to a series or trial: what is signed changes by an amendment when a reason is given.
+@contextmanager
+def writing(request, record):
+    """A write to a series or trial, inside ``told_at``: an amendment where the page sends a reason for it.
 
-    After a refusal for that cause ``form.signed`` is true, and ``components/amendment.html`` asks for the reason and
-    the password inside the same form, so that nothing typed is lost.
+    After a refusal because the record is signed ``form.signed`` is true, and ``components/amendment.html`` asks for
+    the reason and the password inside the same form, so that nothing typed is lost.
     """
     reason = request.POST.get("amend_reason", "").strip()
     if not reason:
-        return told_at(form)
-    return _amending(request, form, record, reason)
-
-
-@contextmanager
-def _amending(request, form, record, reason):
-    with told_at(form):
-        wrong = is_own_password(request, request.POST.get("amend_password", ""))
-        if wrong:
-            raise Refused(wrong, signed=True)
-        with amending(actor=request.user, now=timezone.now(), record=record, reason=reason):
-            yield
+        yield
+        return
+    wrong = is_own_password(request, request.POST.get("amend_password", ""))
+    if wrong:
+        raise Refused(wrong, signed=True)
+    with amending(actor=request.user, now=timezone.now(), record=record, reason=reason):
+        yield

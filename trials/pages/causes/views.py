@@ -4,7 +4,7 @@ from django.utils import timezone
 
 from trials import access
 from trials.operations.causes import store_finding
-from trials.pages.parts import writing
+from trials.pages.parts import told_at, writing
 from trials.queries.bases import load_revision
 from trials.queries.findings import findings_of, known_answers
 from trials.queries.trials import load_trial, signed_record
@@ -26,7 +26,7 @@ def trial_cause(request, code):
     ask = AskForm(request.POST if posted else {**known, **request.GET.dict()})
     form = FindingForm(request.POST if posted else None)
     if posted and ask.is_valid() and form.is_valid():
-        with writing(request, form, signed_record(trial) or trial.series):
+        with told_at(form), writing(request, signed_record(trial) or trial.series):
             store_finding(
                 actor=request.user, now=timezone.now(), trial=trial, answers=ask.answers(), **form.cleaned_data
             )

@@ -3,7 +3,7 @@ from django.shortcuts import get_object_or_404, redirect, render
 
 from trials import access
 from trials.operations import judging as operations
-from trials.pages.parts import needs, writing
+from trials.pages.parts import needs, told_at, writing
 from trials.queries.history import what_changed
 from trials.queries.judging import judgement
 from trials.queries.signatures import signing_of
@@ -26,7 +26,7 @@ def series_judge(request, number):
     groups = [GroupForm(posted, line=line) for line in judged.lines if line.suggestion]
     if posted and all([form.is_valid(), *(group.is_valid() for group in groups)]):
         entries = [entry for group in groups for entry in group.entries()]
-        with writing(request, form, judged.series):
+        with told_at(form), writing(request, judged.series):
             operations.conclude_series(actor=request.user, series=judged.series, trials=entries, **form.cleaned_data)
         if not form.errors:
             return redirect("series", number)
@@ -41,7 +41,8 @@ def trial_judge(request, code):
     form = TrialForm(posted, trial=trial)
     failures = Failures(posted, prefix="failures", initial=failures_of(trial))
     if posted and all([form.is_valid(), failures.is_valid()]):
-        with writing(request, form, trial.series if signing_of(trial.series).performed else trial):
+        signed = trial.series if signing_of(trial.series).performed else trial
+        with told_at(form), writing(request, signed):
             operations.conclude_trial(
                 actor=request.user, trial=trial, failures=failures.entries(), **form.cleaned_data
             )

@@ -5,7 +5,7 @@ from django import forms
 from trials.models import Photo
 from trials.models.fields import NumberFormField
 from trials.operations.pictures import MOST_BYTES
-from trials.pages.trials.writing import amend_field
+from trials.pages.trials.writing import amend_fields
 
 
 class ManyFiles(forms.ClearableFileInput):
@@ -44,7 +44,7 @@ class PhotosForm(forms.Form):
     def __init__(self, *args, signed=None, **kwargs):
         super().__init__(*args, **kwargs)
         if signed is not None:
-            self.fields["amend_reason"] = amend_field()
+            self.fields |= amend_fields()
 
 
 class PhotoForm(forms.Form):
@@ -57,7 +57,7 @@ class PhotoForm(forms.Form):
     def __init__(self, *args, signed=None, **kwargs):
         super().__init__(*args, **kwargs)
         if signed is not None:
-            self.fields["amend_reason"] = amend_field()
+            self.fields |= amend_fields()
 
     def figures(self) -> dict:
         return {name: self.cleaned_data[name] for name in ("mm_per_px", "age_h", "remark")}

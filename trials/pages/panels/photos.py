@@ -25,7 +25,7 @@ def panel_photos(request, code):
     signed = signed_record(panel.trial)
     form = PhotosForm(request.POST or None, request.FILES or None, signed=signed)
     if request.method == "POST" and form.is_valid():
-        with told_at(form), writing(request.user, signed, form):
+        with told_at(form), writing(request, signed, form):
             add_photos(actor=request.user, now=timezone.now(), entries=_entries(panel, form.cleaned_data))
             return redirect("panel", panel.code)
     context = {"form": form, "heading": f"Panel {panel.code}: photographs", "panel": panel, "files": True}
@@ -44,7 +44,7 @@ def photo_change(request, pk):
     start = {name: getattr(record, name) for name in ("mm_per_px", "age_h", "remark")}
     form = PhotoForm(request.POST or None, signed=signed, initial=start)
     if request.method == "POST" and form.is_valid():
-        with told_at(form), writing(request.user, signed, form):
+        with told_at(form), writing(request, signed, form):
             change_photo(actor=request.user, photo=record, **form.figures())
             return redirect("panel", record.panel.code)
     context = {"form": form, "heading": f"Panel {record.panel.code}: a photograph", "panel": record.panel}

@@ -9,7 +9,7 @@ from trials.models import Criterion, Panel, Rating
 from trials.operations.acting import Refused
 from trials.operations.reading import RatingEntry, hold_to_scale
 from trials.pages.figure_or_word import FigureOrWord, FigureOrWordField
-from trials.pages.trials.writing import amend_field
+from trials.pages.trials.writing import amend_fields
 
 
 class RatingForm(forms.Form):
@@ -38,7 +38,7 @@ class RatingForm(forms.Form):
         if not may_be_blind:
             del self.fields["blind"]
         if signed is not None:
-            self.fields["amend_reason"] = amend_field()
+            self.fields |= amend_fields()
         self.heads = list(self.fields)
         for panel in panels:
             for criterion in criteria:

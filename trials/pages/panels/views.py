@@ -47,12 +47,12 @@ def panel(request, code):
 def panel_change(request, code):
     record = found(request, code)
     signed = signed_record(record.trial)
-    names = [name for name in PanelForm.base_fields if name != "amend_reason"]
+    names = list(PanelForm.base_fields)
     start = {name: getattr(record, name) for name in names}
     form = PanelForm(request.POST or None, trial=record.trial, signed=signed, initial=start)
     lines = LayerLines(request.POST or None, layers_of(record))
     if request.method == "POST" and form.is_valid() & lines.is_valid():
-        with told_at(form), writing(request.user, signed, form):
+        with told_at(form), writing(request, signed, form):
             change_panel(actor=request.user, panel=record, layers=lines.entries(), **form.figures())
             return redirect("panel", record.code)
     context = {"form": form, "formset": lines.formset, "heading": f"Panel {record.code}: put right", "panel": record}
@@ -99,7 +99,7 @@ def _rating(request, panels, trial, back, heading, *, may_be_blind, series=None)
         initial={"age_h": age, "blind": may_be_blind},
     )
     if request.method == "POST" and form.is_valid():
-        with told_at(form), writing(request.user, signed, form):
+        with told_at(form), writing(request, signed, form):
             rate(actor=request.user, now=timezone.now(), ratings=form.entries())
             return redirect(back)
     context = {"form": form, "heading": heading, "back": back, "now": timezone.now(), "blind": may_be_blind}

@@ -44,7 +44,7 @@ def trial_panels(request, code):
     form = PanelsForm(request.POST or None, trial=record, signed=signed, like=like)
     lines = LayerLines(request.POST or None, _layers_meant(record, like))
     if request.method == "POST" and form.is_valid() & lines.is_valid():
-        with told_at(form), writing(request.user, signed, form):
+        with told_at(form), writing(request, signed, form):
             entries = _panels(form, lines.entries())
             apply_panels(actor=request.user, now=timezone.now(), entries=entries)
             return redirect(f"{reverse('trial', args=[code])}#panels")

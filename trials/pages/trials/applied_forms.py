@@ -105,7 +105,7 @@ class PanelForm(CupForm):
     remark = forms.CharField(required=False, widget=forms.Textarea(attrs={"rows": 2}))
 
     def figures(self) -> dict:
-        return {name: value for name, value in self.cleaned_data.items() if name != "amend_reason"}
+        return {name: value for name, value in self.cleaned_data.items() if not name.startswith("amend_")}
 
 
 def _of_layer(name: str):

@@ -63,7 +63,7 @@ def trial_weighings(request, code):
     form = WeighForm(request.POST or None, trial=record, signed=signed)
     lines = WeighingLines(request.POST or None, record, cup)
     if request.method == "POST" and form.is_valid() & lines.is_valid():
-        with told_at(form), writing(request.user, signed, form):
+        with told_at(form), writing(request, signed, form):
             entry = CupReadings(record, lines.entries(), form.seen)
             weigh(actor=request.user, now=timezone.now(), entries=[entry])
             return _go_on(request, record)
@@ -77,7 +77,7 @@ def trial_workings(request, code):
     form = WorkForm(request.POST or None, trial=record, signed=signed, initial={"mixed_at": record.mixed_at})
     lines = WorkingLines(request.POST or None, record)
     if request.method == "POST" and form.is_valid() & lines.is_valid():
-        with told_at(form), writing(request.user, signed, form):
+        with told_at(form), writing(request, signed, form):
             entry = CupWorkings(record, lines.entries(), form.cleaned_data["mixed_at"], form.seen)
             work(actor=request.user, now=timezone.now(), entries=[entry])
             return _go_on(request, record)
@@ -94,7 +94,7 @@ def trial_wet(request, code):
     form = CupForm(request.POST or None, trial=record, signed=signed)
     lines = WetLines(request.POST or None, record)
     if request.method == "POST" and form.is_valid() & lines.is_valid():
-        with told_at(form), writing(request.user, signed, form):
+        with told_at(form), writing(request, signed, form):
             new, corrections = lines.entries(), lines.corrections()
             read_wet(actor=request.user, now=timezone.now(), entries=new, corrections=corrections)
             return _go_on(request, record)
@@ -107,7 +107,7 @@ def trial_made(request, code):
     signed = signed_record(record)
     form = MadeForm(request.POST or None, trial=record, signed=signed)
     if request.method == "POST" and form.is_valid():
-        with told_at(form), writing(request.user, signed, form):
+        with told_at(form), writing(request, signed, form):
             mark_made(actor=request.user, now=timezone.now(), entries=_made(record, form.cleaned_data))
             return _go_on(request, record)
     return _typing(request, record, form, None, "when and in which air")

@@ -5,7 +5,9 @@ from contextlib import contextmanager
 from django import forms
 from django.utils import timezone
 
+from trials.operations.acting import Refused
 from trials.operations.signing import amending
+from trials.pages.password import is_own_password
 from trials.queries.history import version
 
 NOTHING = ("", "–")
@@ -37,7 +39,7 @@ class CupForm(forms.Form):
             if not self.is_bound:
                 self.initial["seen"] = version(trial, parts=self.parts)
         if signed is not None:
-            self.fields["amend_reason"] = amend_field()
+            self.fields |= amend_fields()
 
     @property
     def seen(self) -> str:
@@ -52,21 +54,31 @@ class CupForm(forms.Form):
         super().add_error(field, error)
 
 
-def amend_field() -> forms.CharField:
-    """Asked where something signed is to change."""
-    return forms.CharField(
-        label="Why this comes after signing",
-        widget=forms.Textarea(attrs={"rows": 2}),
-        help_text="This is signed: what you keep here becomes an amendment under your name.",
-    )
+def amend_fields() -> dict[str, forms.CharField]:
+    """Asked where something signed is to change: an amendment is a signature too."""
+    return {
+        "amend_reason": forms.CharField(
+            label="Why this comes after signing",
+            widget=forms.Textarea(attrs={"rows": 2}),
+            help_text="This is signed: what you keep here becomes an amendment under your name.",
+        ),
+        "amend_password": forms.CharField(
+            label="Your password",
+            strip=False,
+            widget=forms.PasswordInput(attrs={"autocomplete": "current-password"}),
+        ),
+    }
 
 
 @contextmanager
-def writing(actor, signed, form: forms.Form):
+def writing(request, signed, form: forms.Form):
     """Write as an amendment where something signed holds the cup fast."""
     if signed is None:
         yield
         return
-    reason = form.cleaned_data.get("amend_reason", "")
-    with amending(actor=actor, now=timezone.now(), record=signed, reason=reason):
+    wrong = is_own_password(request, form.cleaned_data["amend_password"])
+    if wrong:
+        raise Refused(wrong, field="amend_password")
+    reason = form.cleaned_data["amend_reason"]
+    with amending(actor=request.user, now=timezone.now(), record=signed, reason=reason):
         yield
