@@ -99,14 +99,14 @@ TYPED = {
             "mix_g_ml": "1.1",
             "doubling_min": "13.862944",
             "gel_min": "40",
-            "yield_pa": "0.1",
+            "yield_pa": "0.001",
         },
         {
             "Escapes or trapped": "escapes",
             "Time to the surface": "302 s",
             "Risen by gel": "7764 µm",
             "Smallest bubble that escapes": "50.8 µm",
-            "Held by the yield value": "195 µm and below",
+            "Held by the yield value": "1.95 µm and below",
         },
     ),
     "film": (
@@ -289,6 +289,14 @@ def test_bubble_that_a_thickening_film_outruns_is_trapped(at_bench):
     assert found["Escapes or trapped"] == "trapped"
     assert found["Time to the surface"] == "never: the film thickens faster"
     assert "is not the open time of a thin film" in ask(at_bench, "rise", typed).content.decode()
+
+
+def test_bubble_that_the_yield_value_holds_is_trapped_whatever_stokes_says(at_bench):
+    found = figures(ask(at_bench, "rise", TYPED["rise"][0] | {"yield_pa": "0.1"}))
+    assert found["Escapes or trapped"] == "trapped: the yield value holds it"
+    assert found["Time to the surface"] == "never: the yield value holds it"
+    assert found["Held by the yield value"] == "195 µm and below"
+    assert found["Smallest bubble that escapes"] == "195 µm"
 
 
 @pytest.mark.parametrize("slug", ["ratio", "heat"])

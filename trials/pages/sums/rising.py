@@ -7,8 +7,8 @@ from trials.science import bubbles
 from .form import SumForm, above_zero, number
 from .lines import Given, Line, Sum
 
-STOKES = "Stokes, textbooks of hydrodynamics: a rigid sphere, as surfactant makes of a bubble"
-THICKENING = f"{STOKES}; viscosity grows as µ₀ · e^(t/τ); the whole film is the way to go"
+STOKES = "Stokes' rigid sphere, as surfactant makes of a bubble; textbooks of hydrodynamics"
+THICKENING = "Stokes' rigid sphere with µ = µ₀ · e^(t/τ), through the whole film"
 
 
 class RiseForm(SumForm):
@@ -41,11 +41,20 @@ def _curing(given: Given) -> dict[str, float]:
     return {"growth_s": _growth_s(given), "gel_s": 60 * given.gel_min}
 
 
-def _escape(given: Given) -> bubbles.Escape:
-    return bubbles.escape(given.diameter_um, given.film_um, *_liquid(given), **_curing(given))
+def _held_um(given: Given) -> float:
+    return 0.0 if given.yield_pa is None else bubbles.held_by_yield_um(given.yield_pa, given.mix_g_ml)
+
+
+def _verdict(given: Given) -> str:
+    found = bubbles.escape(given.diameter_um, given.film_um, *_liquid(given), **_curing(given))
+    if given.diameter_um <= _held_um(given):
+        return "trapped: the yield value holds it"
+    return "escapes" if found.escapes else "trapped"
 
 
 def _seconds(given: Given) -> float | str:
+    if given.diameter_um <= _held_um(given):
+        return "never: the yield value holds it"
     crossing = bubbles.escape(
         given.diameter_um, given.film_um, *_liquid(given), growth_s=_growth_s(given), gel_s=math.inf
     )
@@ -53,7 +62,8 @@ def _seconds(given: Given) -> float | str:
 
 
 def _smallest(given: Given) -> float:
-    return bubbles.smallest_escaping_um(given.film_um, *_liquid(given), **_curing(given))
+    """What Stokes lets out, where the yield value does not hold it anyway."""
+    return max(_held_um(given), bubbles.smallest_escaping_um(given.film_um, *_liquid(given), **_curing(given)))
 
 
 _BUBBLE = ("diameter_um", "viscosity_mpa_s", "mix_g_ml")
@@ -68,10 +78,10 @@ RISE = Sum(
         Line(
             "Escapes or trapped",
             "",
-            "risen by gel against the film",
+            "risen by gel against the film; never where the yield value holds it",
             THICKENING,
             ("diameter_um", *_FILM),
-            lambda g: "escapes" if _escape(g).escapes else "trapped",
+            _verdict,
         ),
         Line(
             "Time to the surface",
@@ -95,7 +105,7 @@ RISE = Sum(
             "Rise at the start, drag of its own speed counted",
             "µm/s",
             "drag of a sphere at its Reynolds number",
-            "fluids.v_terminal; the same as Stokes for small bubbles",
+            "drag correlation of the library fluids, v_terminal; the same as Stokes for small bubbles",
             _BUBBLE,
             lambda g: 1e6 * bubbles.rise_m_s(g.diameter_um, *_liquid(g)),
             digits=3,
@@ -104,7 +114,7 @@ RISE = Sum(
             "Risen by gel",
             "µm",
             "v₀ · τ · (1 − e^(−t/τ))",
-            f"{THICKENING}; in a liquid without bound above",
+            f"{THICKENING}; in a liquid without bound above or yield value",
             ("diameter_um", "viscosity_mpa_s", "mix_g_ml", "gel_min"),
             lambda g: bubbles.risen_um(60 * g.gel_min, g.diameter_um, *_liquid(g), growth_s=_growth_s(g)),
             digits=3,
@@ -112,7 +122,7 @@ RISE = Sum(
         Line(
             "Smallest bubble that escapes",
             "µm",
-            "the diameter that crosses the film just at gel",
+            "the diameter that crosses the film just at gel, or what the yield value holds where that is more",
             THICKENING,
             _FILM,
             _smallest,
