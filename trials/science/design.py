@@ -12,6 +12,7 @@ from trials.science._groups import SIDES
 from trials.science._refuse import between, finite, one_of, positive, whole
 
 MOST = 1e6
+MOST_ARMS = 100
 RULES = (
     "random",
     "blanks first, dosage ascending",
@@ -52,7 +53,7 @@ def power(
     standard_deviation : float
         Between cups of one kind, above 0, same unit.
     arms : int
-        Treatments compared with the one control. Above 1 the limit is Dunnett's for so many comparisons, and the
+        Treatments compared with the one control, 1 to 100. Above 1 the limit is Dunnett's for so many comparisons, and the
         power is that of one named treatment, not of all.
     alpha : float
         Chance of a false alarm, of all comparisons together, 0.0001 to 0.5.
@@ -81,7 +82,7 @@ def power(
     """
     n = between("n", n, 2.0, MOST)
     effect = _effect(difference, standard_deviation)
-    return _power(n, effect, whole("arms", arms, at_least=1), _alpha(alpha), one_of("side", side, SIDES))
+    return _power(n, effect, _arms(arms), _alpha(alpha), one_of("side", side, SIDES))
 
 
 def trials_per_arm(
@@ -102,7 +103,7 @@ def trials_per_arm(
     standard_deviation : float
         Between cups of one kind, above 0, same unit: batches count, not panels of one cup.
     arms : int
-        Treatments compared with the one control. Above 1 the limit is Dunnett's for so many comparisons.
+        Treatments compared with the one control, 1 to 100. Above 1 the limit is Dunnett's for so many comparisons.
     power : float
         Wanted probability to see it, 0.5 to 0.9999.
     alpha : float
@@ -130,7 +131,7 @@ def trials_per_arm(
     63.766
     """
     effect = _effect(difference, standard_deviation)
-    arms, alpha = whole("arms", arms, at_least=1), _alpha(alpha)
+    arms, alpha = _arms(arms), _alpha(alpha)
     wanted = between("power", power, 0.5, 0.9999)
     one_of("side", side, SIDES)
 
@@ -182,7 +183,7 @@ def detectable_difference(
     """
     n = between("n", n, 2.0, MOST)
     s = _standard_deviation(standard_deviation)
-    arms, alpha = whole("arms", arms, at_least=1), _alpha(alpha)
+    arms, alpha = _arms(arms), _alpha(alpha)
     wanted = between("power", power, 0.5, 0.9999)
     one_of("side", side, SIDES)
     high = 1.0
@@ -268,6 +269,14 @@ def _effect(difference: float, standard_deviation: float) -> float:
 
 def _alpha(alpha: float) -> float:
     return between("alpha", alpha, 0.0001, 0.5)
+
+
+def _arms(arms: int) -> int:
+    # The joint probability is worked out arm by arm: beyond a hundred it is no plan, only time and memory.
+    found = whole("arms", arms, at_least=1)
+    if found > MOST_ARMS:
+        raise ValueError(f"arms must be at most {MOST_ARMS}; got {arms!r}")
+    return found
 
 
 def _power(n: float, effect: float, arms: int, alpha: float, side: str) -> float:
