@@ -95,4 +95,4 @@ def test_refusals_name_what_they_refuse(call, words):
 @pytest.mark.parametrize("arms", [101, 10**9])
 def test_more_arms_than_a_plan_has_are_refused(arms):
     with pytest.raises(ValueError, match=f"arms must be at most 100; got {arms}"):
-        design.trials_per_arm(1.0, 1.0, arms=arms)
+        trials_per_arm(1.0, 1.0, arms=arms)

@@ -53,7 +53,7 @@ def power(
     standard_deviation : float
         Between cups of one kind, above 0, same unit.
     arms : int
-        Treatments compared with the one control, 1 to 100. Above 1 the limit is Dunnett's for so many comparisons, and the
+        Treatments compared with the one control, 1 to 100. Above 1 the limit is Dunnett's for so many, and the
         power is that of one named treatment, not of all.
     alpha : float
         Chance of a false alarm, of all comparisons together, 0.0001 to 0.5.
