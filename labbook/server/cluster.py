@@ -50,6 +50,15 @@ class Cluster:
                 f"carry it over with manage.py carry_over --old-binaries DIR (the bin folder of version {made_by})."
             )
 
+    def check_secrets(self) -> None:
+        """Data without the password of its superuser cannot be opened; a fresh password would not fit it."""
+        kept = self.secrets / "keeper"
+        if not kept.exists():
+            raise CannotStartError(
+                f"The data in {self.data} stands there without its passwords ({kept} is gone): "
+                f"put that folder back, or move {self.data} away to begin anew."
+            )
+
     def create(self) -> None:
         """Make the data folder under another name first, so that an interrupted start leaves no half of one."""
         aside = Path(tempfile.mkdtemp(prefix="new-", dir=self.data.parent))

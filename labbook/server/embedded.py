@@ -31,7 +31,9 @@ class EmbeddedDatabase:
         if own.account:
             self._say(f"PostgreSQL refuses to run as root: it runs as {own.account.name}, its data in {own.data}.")
         own.end_remains()
-        if not own.data.exists():
+        if own.data.exists():
+            own.check_secrets()
+        else:
             own.create()
         own.check_version()
         self._socket = own.make_socket_folder()

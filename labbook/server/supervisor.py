@@ -4,7 +4,7 @@ import ipaddress
 import signal
 import time
 from collections.abc import Callable
-from contextlib import ExitStack
+from contextlib import ExitStack, suppress
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -50,11 +50,8 @@ def run(wanted: Wanted, *, say: Callable[[str], None], announce: Callable[[], No
     Raises CannotStartError, with nothing left running, when it cannot start or cannot be kept running.
     """
     stop = Stop()
-    with ExitStack() as running:
-        try:
-            database, web = _start(wanted, running, stop=stop, say=say)
-        except StoppedError:
-            return
+    with ExitStack() as running, suppress(StoppedError):
+        database, web = _start(wanted, running, stop=stop, say=say)
         if not stop.asked:
             announce()
         while not stop.asked:
