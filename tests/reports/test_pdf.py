@@ -73,7 +73,7 @@ def test_what_people_typed_stays_text(report_of, series, bench):
     text = text_of(pdf(report_of(bench), now=NOW))
     for field in ("title", "question", "conclusion", "lesson", "not_tested"):
         assert f"{field}: {HOSTILE}" in text
-    assert f"417-5, not a fair test: {HOSTILE}" in text
+    assert f"417-5: judged not a fair test: {HOSTILE}" in text
     assert "root:" not in text
 
 

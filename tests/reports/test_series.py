@@ -82,7 +82,7 @@ def test_what_was_unfair_is_said_of_its_cups(report_of, series, bench):
     texts = {remark.text: remark.heavy for remark in report_of(bench).unfair}
     stirred = "417-7: blank stirred differently (disperse): 4.2 m/s, 2 min, blank 4.2 m/s, 5 min."
     assert texts[stirred]
-    assert texts["417-8, not a fair test: spilled."]
+    assert texts["417-8: judged not a fair test: spilled."]
     assert texts["One reader."] is False
 
 
@@ -121,6 +121,31 @@ def test_names_stay_inside_where_the_enquiry_says_so(report_of, series, bench):
     assert outside.answer.conclusion == "Tell the customer and name withheld; the customer's hall."
     assert outside.head.record == "Series 417 · not signed · names withheld"
     assert "From the customer" in outside.asked.lines
+
+
+def test_part_of_a_name_goes_too_unless_it_is_a_word_like_any_other(report_of, series, bench):
+    series.title, series.question = "On top of Halden's own", "Quay is quay here, Floors are floors; haldenite stays"
+    series.save()
+    outside = report_of(bench, outside=True)
+    assert outside.head.title == "On top of the customer's own"
+    assert outside.question == "Quay is quay here, Floors are floors; haldenite stays"
+    assert "One reader." in [remark.text for remark in outside.unfair]  # of the performer, Bench One
+
+
+def test_a_remark_that_holds_for_cups_of_several_groups_is_told_once(report_of, series, bench):
+    for number in (6, 10, 14):
+        series.trials.get(number=number).workings.update(minutes=2)
+    told = [remark.text for remark in report_of(bench).unfair if "stirred" in remark.text]
+    stirred = "blank stirred differently (disperse): 4.2 m/s, 2 min, blank 4.2 m/s, 5 min."
+    assert told == [f"417-6, 417-10, 417-14: {stirred}"]
+
+
+def test_a_figure_leads_and_one_without_differences_is_left_out(report_of, series, bench):
+    for cup in series.trials.all():
+        rate(cup, bench, "craters", 0)
+    assert [figure.label for figure in report_of(bench).figures] == ["Air content of component A"]
+    rate(series.trials.get(number=20), bench, "craters", 4)
+    assert [figure.label for figure in report_of(bench).figures] == ["Air content of component A", "Craters"]
 
 
 def test_names_of_signers_stay_inside_too(report_of, series, bench, supervisor):

@@ -88,7 +88,7 @@ def test_a_cup_stands_under_the_signatures_of_its_series(made_of, series, bench)
     assert report.head.record == "Cup 417-13 · signed"
     assert (
         report.proof.state
-        == "To the letter, series 417, which this cup belongs to is what its newest signature covers."
+        == "To the letter, series 417, to which this cup belongs, is what its newest signature covers."
     )
 
 

@@ -78,19 +78,21 @@ def strips(groups: Sequence[Group], series: Series, person) -> tuple[Strip, ...]
     photos = list(seen.order_by("panel__trial__position", "taken_at", "pk"))
     scaled = [photo for photo in photos if photo.mm_per_px]
     without = [photo for photo in photos if not photo.mm_per_px]
-    found = []
+    found, alone = [], []
     for title, members in _lines(groups):
         for one, drawn in ((scaled, _to_scale), (without, _without_scale)):
             chosen = {group.key: _by_condition(group, one) for group in members}
             shown = [group for group in members if chosen[group.key]]
-            # References alone are no strip, unless there is nothing else.
-            if any(not group.reference for group in shown) or (shown and not found):
+            if any(not group.reference for group in shown):
                 found += [drawn(title, chunk, chosen) for chunk in _chunks(shown)]
-    return tuple(found)
+            elif shown:
+                alone.append(drawn("", _chunks(shown)[0], chosen))
+    # References alone are no strip, unless there is nothing else.
+    return tuple(found or alone[:1])
 
 
 def _lines(groups: Sequence[Group]) -> list[tuple[str, list[Group]]]:
-    """References with each candidate's ladder; where every candidate has one dosage, all of them in one line."""
+    """References with each candidate's ladder; all in one line where there is room, or one dosage of each."""
     found = []
     for number in sorted({group.block.number for group in groups}):
         here = [group for group in groups if group.block.number == number]
@@ -99,7 +101,7 @@ def _lines(groups: Sequence[Group]) -> list[tuple[str, list[Group]]]:
         for group in here:
             if not group.reference:
                 by_name.setdefault(group.name, []).append(group)
-        if all(len(rungs) == 1 for rungs in by_name.values()):
+        if len(here) <= MOST_COLUMNS or all(len(rungs) == 1 for rungs in by_name.values()):
             found.append(("", [*references, *(rung for rungs in by_name.values() for rung in rungs)]))
         else:
             found += [(name, [*references, *rungs]) for name, rungs in by_name.items()]

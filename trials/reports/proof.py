@@ -58,7 +58,7 @@ def _state(record: Series | Trial, signing: Signing) -> str:
         return "Nobody has signed this: it may still change."
     signed, which = record, "this record"
     if isinstance(record, Trial) and signing.signatures[-1].series_id:
-        signed, which = record.series, f"series {record.series.number}, which this cup belongs to"
+        signed, which = record.series, f"series {record.series.number}, to which this cup belongs,"
     if live_as_signed(signed, signing):
         return f"To the letter, {which} is what its newest signature covers."
     return f"As it stands, {which} is not what its newest signature covers: do not rely on this report."

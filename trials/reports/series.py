@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from datetime import datetime
 
 from trials.models import Person, Series
+from trials.queries.fairness import Mark
 from trials.queries.judging import Judgement, judgement
 from trials.queries.judging import Table as Judged
 from trials.queries.ladders import caption, ladder_of
@@ -100,7 +101,8 @@ def series_report(series: Series, person: Person, *, now: datetime, outside: boo
 
 
 def _answer(series: Series, reckoning: Reckoning) -> Answer:
-    ends = [written(end) for end in (series.window_from_pct, series.window_to_pct) if end is not None]
+    given = [end for end in (series.window_from_pct, series.window_to_pct) if end is not None]
+    ends = [written(end) for end in dict.fromkeys(given)]
     window = " to ".join(ends) + " %" if ends else ""
     working = f"worked at {written(series.working_pct)} %" if series.working_pct is not None else ""
     said = joined((window, working))
@@ -117,7 +119,13 @@ def _figures(judged: Judgement) -> tuple[Figure, ...]:
     wanted = [judged.shown] if judged.shown else []
     for one in judged.windows:
         wanted += [table for table in judged.tables if table.judged.name in (one.judged_by, one.harmed)]
-    return tuple(figure_of(table) for table in {table.key: table for table in wanted}.values())
+    telling = [table for nth, table in enumerate(wanted) if nth == 0 or _differ(table)]
+    return tuple(figure_of(table) for table in {table.key: table for table in telling}.values())
+
+
+def _differ(table: Judged) -> bool:
+    """A figure of cups that are all alike says less than the sentence that they are."""
+    return len({value for row in table.rows for _, value in row.cell.values}) > 1
 
 
 def figure_of(table: Judged) -> Figure:
@@ -125,16 +133,13 @@ def figure_of(table: Judged) -> Figure:
 
 
 def unfair(judged: Judgement) -> tuple[Remark, ...]:
-    """Of the series, of its cups as the notebook sees them, and what people said of them."""
-    found = [Remark(sentence(mark.text), mark.heavy) for mark in judged.marks]
+    """Of the series, then of its cups: each remark once, with the codes of all cups that it holds for."""
+    cups: dict[Mark, list[str]] = {}
     for line in judged.lines:
-        found += [Remark(sentence(f"{', '.join(codes)}: {mark.text}"), mark.heavy) for mark, codes in line.marks]
-        found += [
-            Remark(sentence(f"{cup.trial.code}, not a fair test: {cup.trial.unfair_because}"), True)
-            for cup in line.group.cups
-            if cup.trial.unfair_because
-        ]
-    return tuple(found)
+        for mark, codes in line.marks:
+            cups.setdefault(mark, []).extend(codes)
+    of_cups = [Remark(sentence(f"{', '.join(codes)}: {mark.text}"), mark.heavy) for mark, codes in cups.items()]
+    return (*(Remark(sentence(mark.text), mark.heavy) for mark in judged.marks), *of_cups)
 
 
 def _defined(fact: Fact) -> Fact:

@@ -24,19 +24,36 @@ def names_withheld(enquiry: Enquiry | None, *, outside: bool) -> dict[str, str]:
 
 
 def without_names(report, names: dict[str, str]):
-    """The same report with every one of the names replaced, in any case of letters and any spacing."""
+    """The same report with every one of the names replaced, in any case of letters and any spacing.
+
+    A part of a name goes too where it stands alone with its capital, unless it is a word of this report like any
+    other: “Long” is none where something took long.
+    """
     if not names:
         return report
-    instead = {_plain(name): word for name, word in names.items()}
-    pattern = _pattern(names)
-    return _each_text(report, lambda text: pattern.sub(lambda match: instead.get(_plain(match[0]), PERSON), text))
+    ordinary: set[str] = set()
+    _each_text(report, lambda text: ordinary.update(re.findall(r"[^\W\d_]+", text)) or text)
+    parts = {
+        part: word
+        for name, word in names.items()
+        for part in re.findall(r"[^\W\d_]{3,}", name)
+        if part[0].isupper() and part.lower() not in ordinary
+    }
+    whole = {_plain(name): word for name, word in names.items()}
+    in_full, alone = _pattern(names, re.IGNORECASE), _pattern(parts)
+
+    def told(text: str) -> str:
+        text = in_full.sub(lambda match: whole.get(_plain(match[0]), PERSON), text)
+        return alone.sub(lambda match: parts[match[0]], text) if parts else text
+
+    return _each_text(report, told)
 
 
-def _pattern(names: Iterable[str]) -> re.Pattern:
+def _pattern(names: Iterable[str], flags=re.NOFLAG) -> re.Pattern:
     """Whole names only, the longest first: “Ma” does not take a piece out of “material”."""
     ordered = sorted(names, key=len, reverse=True)
     each = (r"\s+".join(map(re.escape, name.split())) for name in ordered)
-    return re.compile(rf"(?<!\w)(?:{'|'.join(each)})(?!\w)", re.IGNORECASE)
+    return re.compile(rf"(?<!\w)(?:{'|'.join(each)})(?!\w)", flags)
 
 
 def _plain(name: str) -> str:

@@ -6,7 +6,7 @@ from .parts import Row, Table, columns, number, words
 
 HEADS = columns(
     "Working", "Equipment", ("Blade", "mm"), ("Vessel", "mm"), ("Speed", "1/min"), ("Tip speed", "m/s"),
-    ("Time", "min"), ("Temperature", "°C"), ("Vacuum", "mbar"),
+    ("Time", "min"), ("Temperature", "°C"), ("Vacuum", "mbar"), "Remark",
 )  # fmt: skip
 
 
@@ -20,7 +20,7 @@ def working_table(rows: Sequence, caption: str = "What every cup gets, the blank
         made.append(
             Row(
                 (
-                    words(one.get_kind_display(), one.remark, *getattr(row, "remarks", ())),
+                    words(one.get_kind_display()),
                     words(one.equipment.name if one.equipment else ""),
                     number(one.blade_mm, 0),
                     number(one.vessel_mm, 0),
@@ -29,6 +29,7 @@ def working_table(rows: Sequence, caption: str = "What every cup gets, the blank
                     number(one.minutes, 1),
                     number(one.temperature_c, 1),
                     number(one.vacuum_mbar, 0),
+                    words(one.remark, *getattr(row, "remarks", ())),
                 )
             )
         )
