@@ -18,7 +18,7 @@ from trials.reports.trial import trial_report
 from trials.reports.typesetting import SHOWN, showable
 
 pytestmark = pytest.mark.django_db
-HOSTILE = r'#read("/etc/passwd") ] } $x$ *b* _i_ <script>alert(1)</script> \u{41} @who // /* ` = - +'
+HOSTILE = r'#read("/etc/passwd") ] } $x$ *b* _i_ <script>alert(1)</script> \u{41} @who // /* ` = +'
 
 
 def test_every_page_has_code_signing_state_and_number(report_of, series, bench):

@@ -138,8 +138,16 @@ def unfair(judged: Judgement) -> tuple[Remark, ...]:
     for line in judged.lines:
         for mark, codes in line.marks:
             cups.setdefault(mark, []).extend(codes)
-    of_cups = [Remark(sentence(f"{', '.join(codes)}: {mark.text}"), mark.heavy) for mark, codes in cups.items()]
+    of_cups = [
+        Remark(sentence(f"{', '.join(sorted(codes, key=_place))}: {mark.text}"), mark.heavy)
+        for mark, codes in cups.items()
+    ]
     return (*(Remark(sentence(mark.text), mark.heavy) for mark in judged.marks), *of_cups)
+
+
+def _place(code: str) -> tuple[int, str]:
+    """417-9 before 417-10."""
+    return len(code), code
 
 
 def _defined(fact: Fact) -> Fact:
