@@ -6,6 +6,7 @@ import os
 from django.core.management import call_command
 from django.core.management.base import BaseCommand
 
+from labbook.static_files import collect_changed
 from trials.models import Person
 from trials.operations.rights import grant_rights
 
@@ -19,5 +20,5 @@ class Command(BaseCommand):
         role = os.environ.get("LABBOOK_APPLICATION_ROLE")
         if role:
             grant_rights(role=role)
-        call_command("collectstatic", verbosity=0, interactive=False)
+        collect_changed()
         self.stdout.write(json.dumps({"people": Person.objects.count()}))
