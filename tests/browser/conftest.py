@@ -121,6 +121,7 @@ class Visit:
 
     def sign_in(self, role: str) -> "Visit":
         name, password = next((name, password) for known, name, password in SIGN_INS if known == role)
+        self.password = password
         self.go("/sign-in/")
         self.page.get_by_label("Sign-in name").first.fill(name)
         self.page.get_by_label("Password").first.fill(password)
