@@ -42,7 +42,9 @@ class SeriesForm(SeenForm):
     conclusion = forms.CharField(required=False, widget=LONG)
     lesson = forms.CharField(required=False, widget=SHORT, help_text="for the next person, in a sentence or two")
     not_tested = forms.CharField(label="What was not tested", required=False, widget=SHORT)
-    recommended = forms.ModelChoiceField(Candidate.objects.none(), required=False, label="Additive recommended")
+    recommended = forms.ModelChoiceField(
+        Candidate.objects.none(), required=False, label="Additive recommended", empty_label="–"
+    )
     window_from_pct = NumberFormField(label="Window from", unit="%", required=False)
     window_to_pct = NumberFormField(label="Window to", unit="%", required=False)
     working_pct = NumberFormField(label="Working dosage", unit="%", required=False)

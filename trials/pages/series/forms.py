@@ -59,7 +59,7 @@ class SeriesFields(RecordForm):
 class PlanForm(SeriesFields):
     """A new series: what is decided, and its references."""
 
-    revision = forms.ModelChoiceField(Revision.objects.none(), label="Base and revision")
+    revision = forms.ModelChoiceField(Revision.objects.none(), label="Base and revision", empty_label="–")
     replicates = forms.IntegerField(label="Cups of each dosage", min_value=1, max_value=20, initial=2)
     blanks = forms.IntegerField(
         label="Blanks", min_value=0, max_value=20, initial=2, help_text="same working, no additive; two or more"
@@ -78,7 +78,7 @@ class PlanForm(SeriesFields):
         super().__init__(*args, person=person, **kwargs)
         revisions = access.revisions(person).select_related("base")
         self.fields["revision"].queryset = revisions.order_by("base__code", "-number", "pk")
-        self.fields["revision"].label_from_instance = lambda one: f"{one.base}, revision {one.number}"
+        self.fields["revision"].label_from_instance = lambda one: f"{one}, {one.base.name}"
         for name in ("replicates", "blanks"):
             self.fields[name].widget = forms.TextInput(attrs={"inputmode": "numeric"})
         order = ["title", "revision", "round", "enquiry", "question"]
