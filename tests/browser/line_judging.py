@@ -2,11 +2,12 @@
 
 import secrets
 from itertools import groupby
+from statistics import median
 
 import pytest
 
 from .line_planning import AIR_FREE_A_G_ML
-from .reference import dunnett, exact_ranks
+from .reference import dunnett, exact_ranks, median_shift
 from .typing_in import choose, content, figure, fill, follow, press, region, rows_of, submit, table_called
 
 
@@ -35,6 +36,9 @@ def check_the_comparison(window, number: int, sheet) -> None:
             grades = [[getattr(cup, criterion) for cup in cups] for cups in (blank, *treated)]
             for label, p in zip(labels, exact_ranks(grades[0], grades[1:], way), strict=True):
                 assert _p(shown[label]["p adjusted"]) == pytest.approx(p, abs=0.0006)
+            for label, cups in zip(labels, grades[1:], strict=True):
+                assert figure(shown[label]["Median"]) == median(cups)
+                assert figure(shown[label]["Shift from blank"]) == median_shift(grades[0], cups)
 
 
 def by_group(window, name: str) -> dict[str, dict[str, str]]:

@@ -35,5 +35,10 @@ def exact_ranks(control: Sequence[float], treated: Sequence[Sequence[float]], si
     return list(multipletests(single, method="holm")[1])
 
 
+def median_shift(control: Sequence[float], one: Sequence[float]) -> float:
+    """After Hodges and Lehmann: the median of all differences between a treated cup and one of the control."""
+    return float(np.median(np.subtract.outer(one, control)))
+
+
 def _bound(value: float) -> float | None:
     return float(value) if np.isfinite(value) else None
