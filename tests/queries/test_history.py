@@ -2,10 +2,12 @@ from decimal import Decimal
 
 import pghistory
 import pytest
+from django.apps import apps
 from django.db import connection
+from django.db.models import Model
 from django.test.utils import CaptureQueriesContext
 
-from trials.models import Base, Lot, Paper, RawMaterial, ReactiveGroup
+from trials.models import Base, Candidate, Lot, Paper, RawMaterial, ReactiveGroup
 from trials.queries.history import what_changed
 
 pytestmark = pytest.mark.django_db
@@ -71,6 +73,15 @@ def test_what_a_field_points_to_is_named(bench, colleague):
     )
     _set(base, owner=colleague)
     assert what_changed(base)[0].changes == (("Owner", "Bench One", "Bench Two"),)
+
+
+def test_whatever_a_field_points_to_has_a_name():
+    models = [
+        model for model in apps.get_app_config("trials").get_models() if not hasattr(model, "pgh_tracked_model")
+    ]
+    pointed = {field.related_model for model in models for field in model._meta.concrete_fields if field.is_relation}
+    assert Candidate in pointed
+    assert [model.__name__ for model in pointed if model.__str__ is Model.__str__] == []
 
 
 @pytest.mark.parametrize("times", [1, 3])

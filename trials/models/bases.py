@@ -159,6 +159,9 @@ class Component(models.Model):
             )
         ]
 
+    def __str__(self):
+        return f"component {self.letter}"
+
 
 @recorded()
 class Line(models.Model):

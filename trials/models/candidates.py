@@ -76,3 +76,6 @@ class Candidate(models.Model):
                 name="candidate_window_in_order",
             ),
         ]
+
+    def __str__(self):
+        return str(self.material)

@@ -15,6 +15,9 @@ class Balance(models.Model):
     class Meta:
         constraints = positive("step_g", table="balance")
 
+    def __str__(self):
+        return self.name
+
 
 @recorded()
 class Equipment(models.Model):
@@ -28,3 +31,6 @@ class Equipment(models.Model):
 
     class Meta:
         constraints = positive("blade_mm", table="equipment")
+
+    def __str__(self):
+        return self.name

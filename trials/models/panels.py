@@ -28,6 +28,9 @@ class StoredTin(models.Model):
             )
         ]
 
+    def __str__(self):
+        return f"tin stored {self.days} d"
+
 
 class Substrate(models.TextChoices):
     GLASS = "glass", "glass"

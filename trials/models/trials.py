@@ -117,6 +117,9 @@ class Dosage(models.Model):
             ),
         ]
 
+    def __str__(self):
+        return f"{self.candidate} {self.dosage_pct:f} %"
+
 
 @recorded()
 class Weighing(models.Model):
