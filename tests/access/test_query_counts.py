@@ -69,7 +69,7 @@ LISTS = [
     ("enquiries", _enquiries, 4),
     ("series_list", _series, 3),
     ("find", _series, 11),
-    (("series", 417), _cups, 61),
+    (("series", 417), _cups, 62),
     (("series_weighing", 417), _cups, 21),
 ]
 

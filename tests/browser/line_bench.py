@@ -45,6 +45,8 @@ def one_more_cup_is_spilled(window, number: int) -> str:
     read_density(window, "spilled", of="component A")
     press(window, "Keep")
     assert "spilled" in region(window, "Read before cure").inner_text()
+    window.go(f"/series/{number}/#cup-{made}")
+    assert "density: spilled" in window.page.locator(f"#cup-{made}").inner_text()
     return made
 
 

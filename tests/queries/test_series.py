@@ -4,7 +4,7 @@ import pytest
 
 from tests.making import NOW, make_epoxy_base
 from tests.series_making import STIRRED, make_candidate, make_series
-from trials.models import Base, Equipment, Working
+from trials.models import Base, Equipment, WetReading, Working
 from trials.operations.enquiries import add_enquiry
 from trials.operations.series import CandidateEntry, WorkingEntry
 from trials.queries.series import find_series, load_series, series_sheet
@@ -115,6 +115,17 @@ def test_sheet_shows_both_dosages_where_they_differ(bench):
     differs = {row.trial.code: row.doses[0].differs for row in sheet.cups if row.doses}
     assert differs[first.code]
     assert not differs[second.code]
+
+
+def test_word_instead_of_a_figure_stands_at_its_cup(bench):
+    series = make_series(bench)
+    cup = series.trials.order_by("position").first()
+    WetReading.objects.create(trial=cup, quantity="density", where="mix", word="spilled")
+    WetReading.objects.create(trial=cup, quantity="appearance", where="mix", word="even")
+    WetReading.objects.create(trial=cup, quantity="viscosity", where="mix", value=Decimal(1500))
+    first, *others = series_sheet(bench, load_series(bench, series.number)).cups
+    assert first.words == ("density: spilled",)
+    assert not any(row.words for row in others)
 
 
 def test_base_that_may_not_be_seen_is_not_linked(bench, colleague):

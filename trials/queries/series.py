@@ -1,5 +1,6 @@
 """Series: the list, and one with its cups in the order of working."""
 
+from collections import defaultdict
 from dataclasses import dataclass
 from decimal import Decimal
 
@@ -8,9 +9,9 @@ from django.utils import timezone
 
 from trials import access
 from trials.figures.swatch import Film
-from trials.models import Series, Signature, Trial, Working
+from trials.models import Series, Signature, Trial, WetReading, Working
 from trials.models.signing import Meaning
-from trials.models.trials import Part, State
+from trials.models.trials import Part, State, WetQuantity
 from trials.science.shear import tip_speed_m_s
 
 from .films import films
@@ -115,10 +116,10 @@ def series_sheet(person, series: Series) -> SeriesSheet:
     trials = list(
         series.trials.select_related("topped_up_from", "common_batch", "made_by").order_by("position", "pk")
     )
-    weighed, read = weighed_cups(trials), films(trials)
+    weighed, read, words = weighed_cups(trials), films(trials), _wet_words(series)
     return SeriesSheet(
         series=series,
-        cups=tuple(_cup(trial, weighed[trial.pk], read.get(trial.pk)) for trial in trials),
+        cups=tuple(_cup(trial, weighed[trial.pk], read.get(trial.pk), words[trial.pk]) for trial in trials),
         workings=workings_of(trials[0]) if trials else (),
         facts=_facts(series),
         reckoning=Reckoning.of(series),
@@ -148,8 +149,18 @@ def _row(series: Series) -> SeriesRow:
     return SeriesRow(series, series.n_cups, series.n_read, series.n_mixed, signed)
 
 
-def _cup(trial: Trial, weighed: WeighedCup, film: Film | None) -> CupRow:
-    return CupRow(trial, tuple(_dose(dose) for dose in weighed.doses), film, weighed.words)
+def _wet_words(series: Series) -> dict[int, list[str]]:
+    """What was noted instead of a figure before cure ("density: spilled"), by cup."""
+    found = defaultdict(list)
+    told = (WetQuantity.CLARITY, WetQuantity.APPEARANCE)  # these are words anyway
+    rows = WetReading.objects.filter(trial__series=series, value__isnull=True).exclude(quantity__in=told)
+    for trial, quantity, word in rows.order_by("pk").values_list("trial", "quantity", "word"):
+        found[trial].append(f"{quantity}: {word}")
+    return found
+
+
+def _cup(trial: Trial, weighed: WeighedCup, film: Film | None, words: list[str]) -> CupRow:
+    return CupRow(trial, tuple(_dose(dose) for dose in weighed.doses), film, (*weighed.words, *words))
 
 
 def _dose(dose: Dose) -> DoseRow:
