@@ -27,9 +27,18 @@ CREATE FUNCTION trials_trial_frozen(the_trial bigint) RETURNS boolean
 LANGUAGE sql STABLE SET search_path = public, pg_temp AS $$
     SELECT coalesce((SELECT trials_frozen(t.series_id, t.id) FROM trials_trial t WHERE t.id = the_trial), false)
 $$;
+
+CREATE FUNCTION trials_batch_frozen(the_batch bigint) RETURNS boolean
+LANGUAGE sql STABLE SET search_path = public, pg_temp AS $$
+    SELECT EXISTS (SELECT 1 FROM trials_series s WHERE s.common_batch_id = the_batch AND trials_frozen(s.id, NULL))
+        OR EXISTS (
+            SELECT 1 FROM trials_trial t WHERE t.common_batch_id = the_batch AND trials_frozen(t.series_id, t.id)
+        )
+$$;
 """
 
 UNDO = """
+DROP FUNCTION trials_batch_frozen(bigint);
 DROP FUNCTION trials_trial_frozen(bigint);
 DROP FUNCTION trials_series_frozen(bigint);
 DROP FUNCTION trials_frozen(bigint, bigint);
@@ -37,5 +46,5 @@ DROP FUNCTION trials_frozen(bigint, bigint);
 
 
 class Migration(migrations.Migration):
-    dependencies = [("trials", "0003_series_and_trials")]
+    dependencies = [("trials", "0003_seals")]
     operations = [migrations.RunSQL(FROZEN, UNDO)]

@@ -6,10 +6,7 @@ other accents dropped, a decimal comma to a point, and a code such as AR-01 or 4
 would else take for a word and a negative number.
 """
 
-import django.contrib.postgres.indexes
-import django.contrib.postgres.search
-import django.db.models.deletion
-from django.db import migrations, models
+from django.db import migrations
 
 LANGUAGE = """
 CREATE TEXT SEARCH CONFIGURATION labbook (COPY = pg_catalog.english);
@@ -159,37 +156,6 @@ FILL = "SELECT trials_search_refresh(ARRAY(SELECT id FROM trials_trial));"
 class Migration(migrations.Migration):
     dependencies = [("trials", "0005_criteria")]
     operations = [
-        migrations.CreateModel(
-            name="TrialSearch",
-            fields=[
-                (
-                    "trial",
-                    models.OneToOneField(
-                        on_delete=django.db.models.deletion.DO_NOTHING,
-                        primary_key=True,
-                        related_name="+",
-                        serialize=False,
-                        to="trials.trial",
-                    ),
-                ),
-                ("at", models.DateTimeField()),
-                ("tsv", django.contrib.postgres.search.SearchVectorField()),
-                (
-                    "series",
-                    models.ForeignKey(
-                        on_delete=django.db.models.deletion.DO_NOTHING, related_name="+", to="trials.series"
-                    ),
-                ),
-            ],
-            options={
-                "indexes": [
-                    django.contrib.postgres.indexes.GinIndex(
-                        fastupdate=False, fields=["tsv"], name="trial_search_words"
-                    ),
-                    models.Index(fields=["-at", "-trial"], name="trial_search_newest"),
-                ],
-            },
-        ),
         migrations.RunSQL(LANGUAGE, "DROP FUNCTION trials_folded(text); DROP TEXT SEARCH CONFIGURATION labbook;"),
         migrations.RunSQL(REFRESH, "DROP FUNCTION trials_search_refresh(bigint[]);"),
         *(migrations.RunSQL(kept(table), dropped(table)) for table in SOURCES),

@@ -78,5 +78,5 @@ DROP FUNCTION trials_span_digest(bigint, bigint);
 
 
 class Migration(migrations.Migration):
-    dependencies = [("trials", "0001_the_ground")]
+    dependencies = [("trials", "0002_triggers")]
     operations = [migrations.RunSQL(SEALS, UNDO)]
