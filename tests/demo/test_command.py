@@ -14,7 +14,7 @@ from trials.models import Base, Person
 def test_command_fills_once_and_says_what_it_did(settings):
     settings.PASSWORD_HASHERS = QUICK
     printed = StringIO()
-    call_command("fill_demo", until=UNTIL, series=2, stdout=printed)
+    call_command("fill_demo", until=UNTIL, series=["ef-1"], stdout=printed)
     lines = printed.getvalue().splitlines()
     assert lines[0].startswith(f"{Person.objects.count()} people (")
     assert lines[-1].startswith("That took ")

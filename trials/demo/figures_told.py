@@ -7,7 +7,7 @@ from . import truth
 from .hidden import air_mix, bubble_free_min, head_mm
 from .imagined import BLANK, ROWS, ImaginedCup, film_um, imagine, tip_speed_m_s
 from .round_rows import SECOND, STORED, THICK
-from .verdicts import Facts, limit_per_dm2
+from .verdicts import Facts, good_per_dm2, limit_per_dm2
 
 BASE_WORDS = {
     "EF-21": "grey epoxy floor", "EC-12": "clear epoxy casting", "UF-33": "polyurethane floor",
@@ -93,6 +93,7 @@ def _of_the_film(facts: Facts) -> dict:
         "count3": f"{math.ceil(facts.count * 1.3)}",
         "blank": counted(facts.blank),
         "limit": counted(limit),
+        "good": counted(good_per_dm2(facts.row)),
         "cut": f"{100 * (1 - facts.ratio):.0f}" if facts.ratio < 1 else None,
         "size": f"{facts.size_mm:.1f}",
         "craters": grade(facts.worst("craters")),
@@ -145,11 +146,14 @@ def _conditions(cup: ImaginedCup, facts: Facts) -> dict:
     quiet = [bubble_free_min(nature) for nature in natures]
     early = facts.row.round in ("scout", "ladder") and not {STORED, THICK, SECOND} & set(facts.row.twists)
     holds = {
+        "if_floor": cup.row.base in ("EF-21", "UF-33", "BB-61"),
+        "if_more": cup.weighed > 1,
+        "if_less": cup.weighed < 1,
         "if_air": mean(map(air_mix, natures)) < 0.75 * mean(map(air_mix, blanks)),
         "if_head": mean(map(head_mm, natures)) < 0.55 * mean(map(head_mm, blanks)),
         "if_two": facts.n == 2,
         "if_quarter": 0.15 < facts.ratio < 0.30,
-        "if_just": facts.count < 1.4 * limit_per_dm2(facts.row),
+        "if_just": facts.count < 1.4 * good_per_dm2(facts.row),
         "if_grade": facts.worst("bubbles") <= 2,
         "if_no_craters": facts.worst("craters") < 0.25,
         "if_free": all(one is not None and one < 0.6 * natures[0].system.pot_life_min for one in quiet),

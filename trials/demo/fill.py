@@ -1,6 +1,7 @@
 """Fill an empty notebook with an invented laboratory, through the operations that everybody uses."""
 
 import time
+from collections.abc import Collection
 from datetime import date
 
 from django.db import transaction
@@ -17,7 +18,7 @@ from .tools import set_up_bench
 from .working_through import work_through
 
 
-def parts(series: int | None):
+def parts(series: Collection[str] = ()):
     """In this order: each finds in the laboratory what those before it made, and says in a line what it did."""
     return (
         take_on,
@@ -32,18 +33,20 @@ def parts(series: int | None):
     )
 
 
-def fill(*, until: date, say=print, series: int | None = None) -> Laboratory:
+def fill(*, until: date, say=print, series: Collection[str] = ()) -> Laboratory:
     """Two years that end on ``until``; the same records each time. All of it or nothing.
 
     Parameters
     ----------
     series
-        Only so many of the series: the oldest, and the newest one. Everything else is the same.
+        Keys of the series to make, for a quicker look; all of them unless given.
 
     Raises
     ------
     trials.operations.acting.Refused
         If the notebook has people already.
+    ValueError
+        For a key that no series has.
     """
     laboratory = Laboratory(Days(until))
     with transaction.atomic():

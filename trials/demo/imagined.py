@@ -123,7 +123,7 @@ def film_um(row: RoundRow) -> float:
 
 def _cup(row: RoundRow, part: str, code: str, dosage: str, place: int) -> ImaginedCup:
     name = f"{row.key}/{part}/{code} {dosage}/{place}"
-    mishap = _mishap(row, part, name)
+    mishap = _mishap(row, part, code, dosage, name)
     weighed = _weighed(mishap, name) if code else 1.0
     total = float(dosage or 0) * (share_of_a(row.base, row.revision) if row.basis == "component" else 1)
     nature = Cup(
@@ -147,8 +147,9 @@ def _cup(row: RoundRow, part: str, code: str, dosage: str, place: int) -> Imagin
     )  # fmt: skip
 
 
-def _mishap(row: RoundRow, part: str, name: str) -> str:
-    if part != TREATED or {SPATULA, DIRTY, CALM_BLANKS} & set(row.twists):
+def _mishap(row: RoundRow, part: str, code: str, dosage: str, name: str) -> str:
+    topped_up = TOPPED_UP in row.twists and (code, dosage) in {(TOP_UPS[0], one) for one in TOP_UPS[2]}
+    if part != TREATED or topped_up or {SPATULA, DIRTY, CALM_BLANKS} & set(row.twists):
         return ""
     drawn = chance(name, "mishap").random()
     for mishap, share in _MISHAPS:

@@ -112,7 +112,7 @@ def rating(laboratory, worked, cup, panel, one, *, at: datetime) -> RatingEntry:
         number(one.value),
         one.word,
         one.instrument,
-        blind=not one.instrument and read_blind(cup.row),
+        blind=read_blind(cup.row),
         at=at,
     )
 

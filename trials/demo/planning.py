@@ -10,7 +10,7 @@ from trials.operations.series import CandidateEntry, WorkingEntry, add_common_ba
 
 from . import tools, truth
 from .chance import chance
-from .imagined import SPATULA_MM, TOP_UPS
+from .imagined import ROWS, SPATULA_MM, TOP_UPS
 from .laboratory import Laboratory, Worked, number
 from .round_rows import DIRTY, STORED, TOPPED_UP, RoundRow, dosages
 
@@ -97,7 +97,9 @@ def criteria_of(row: RoundRow) -> tuple[str, ...]:
 
 
 def _order(row: RoundRow) -> str:
-    return SILICONE_LAST if row.round == "scout" else CLEAR_FIRST
+    """Silicone last wherever both kinds are in a series; else the dosage rises."""
+    codes = [code for code, _ in (*dosages(row.doses), *dosages(row.incumbent))]
+    return SILICONE_LAST if len({ROWS[code].silicone for code in codes}) > 1 else CLEAR_FIRST
 
 
 def _entries(laboratory: Laboratory, text: str) -> tuple[CandidateEntry, ...]:

@@ -16,7 +16,7 @@ NO_EFFECT = {
 TOO_LITTLE = {
     "seen": (
         "{cand} at {pct} takes {cut} % of the bubbles: {count} per dm² against {blank}. Not enough for anybody.",
-        "{count} bubbles per dm² with {cand} at {pct}, blank {blank}: a difference, and no floor.",
+        "{count} bubbles per dm² with {cand} at {pct}, blank {blank}: a difference, and no answer.",
         "Half measures: {cand} at {pct} leaves {count} of {blank} per dm².",
         "The {base} with {pct} of {cand} is better than the blank only if one knows which is which ({count},"
         " {blank}).",
@@ -66,7 +66,7 @@ SCATTER = {
     ),
     "next": (
         "Four cups of {pct} beside four blanks, or let it be.",
-        "Decide on the next dosage, not on this one.",
+        "{if_ladder}Decide on the next dosage, not on {pct}.",
         "Repeat only if the price speaks for {cand}.",
         "Make it again from one batch with three cups each before telling anybody.",
         "Read it once more blind; the grades say less than the count.",
@@ -77,7 +77,8 @@ MISSES = {
         "{cand} at {pct} takes away {cut} % of the bubbles and leaves {count} per dm², where {limit} are allowed.",
         "{if_quarter}{count} per dm² instead of {blank}: a good halving twice over, and the customer wants {limit}"
         " at most.",
-        "Much better than the blank ({blank}), still {count} per dm². The floor would be sent back.",
+        "{if_floor}Much better than the blank ({blank}), still {count} per dm². The floor would be sent back.",
+        "Much better than the blank ({blank}) with {pct}, still {count} per dm²: it would be refused.",
         "In the {base} {pct} of {cand} gets as far as {count} per dm². The limit is {limit}.",
         "Everybody in the room liked the panel until we counted: {count} per dm², limit {limit}.",
         "{kind}: from {blank} down to {count} per dm² at {pct} in {film}, and there it stops.",
@@ -96,7 +97,7 @@ MISSES = {
         "{if_higher}Go one step up if craters allow, else another candidate.",
         "Judge by the limit from the start; a blank is easy to beat.",
         "Thinner coats or a spiked roller at five minutes could do the rest. Test it before saying so.",
-        "Keep {cand} for where twenty bubbles do not matter, under a broadcast for instance.",
+        "{if_floor}Keep {cand} for where twenty bubbles do not matter, under a broadcast for instance.",
         "A stronger one at a tenth of the dosage is the next cup.",
         "Compare with what they use today before giving it up.",
     ),
@@ -109,28 +110,29 @@ MISSES = {
 }
 BETTER = {
     "seen": (
-        "{cand} at {pct}: {count} per dm², blank {blank}. Good enough for a store room, not for a showroom.",
-        "{if_just}{count} bubbles per dm² in the {base}, {cut} % fewer than the blank; the limit of {limit} is just"
-        " missed.",
+        "{if_floor}{cand} at {pct}: {count} per dm², blank {blank}. Good enough for a store room, not for a"
+        " showroom.",
+        "{if_just}{count} bubbles per dm² in the {base}, {cut} % fewer than the blank; {good} would be good, and that"
+        " is just missed.",
         "Nearly there with {pct} of {cand}: {count} per dm² in {film}.",
         "{if_no_craters}A clear step from {blank} to {count} per dm², no craters, and a few too many bubbles left.",
         "{kind} at {pct} leaves {count} per dm² of about {size} mm.",
         "Flat, closed, {count} bubbles per dm² with {cand} at {pct}. One sees them only against the light.",
-        "{if_grade}Both readers gave it a good grade; the count of {count} per dm² is above {limit} all the same.",
+        "{if_grade}Both readers gave it a good grade; the count of {count} per dm² is above {good} all the same.",
     ),
     "because": (
         "Dispersed as it asks for ({tip} m/s, {min} min), so there is no more to be had from stirring.",
         "{if_flat}The gain from the dosage below was small: the curve bends here.",
-        "What is left are the small ones.",
+        "What is left of {blank} are the small ones.",
     ),
     "next": (
         "Works where up to {count3} per dm² are taken; say that number when recommending it.",
         "{if_higher}One step higher may close the gap; look for craters there.",
         "With a spiked roller in the first ten minutes {pct} of {cand} would pass, I expect. To be shown.",
-        "Good value if the price is looked at first.",
+        "Good value if the price of {cand} at {pct} is looked at first.",
         "Within limits: no oblique light, and somebody who accepts {count} per dm².",
         "Offer {cand} at {pct} with the photograph, so that nobody expects none.",
-        "Ask the customer what he calls free of bubbles.",
+        "Ask the customer what he calls free of bubbles: {count} per dm² is what {pct} gives.",
     ),
 }
 WORKS = {
@@ -169,12 +171,12 @@ THIN_ONLY = {
         "Foam-free, or nearly, at {film}. At {thick_film} {thick} bubbles per dm² stay below the surface.",
     ),
     "because": (
-        "The way up is twice as long and the pot life is the same.",
+        "The way up through {thick_film} is twice as long and the pot life is the same.",
         "Micro-foam can't rise through {thick_film} before it sets.",
     ),
     "next": (
-        "Say the thickness with the dosage: {film}, not more.",
-        "Two coats, or a stronger one against small bubbles.",
+        "Say the thickness with the dosage: {pct} at {film}, not more.",
+        "Two coats, or a stronger one than {pct} of {cand} against small bubbles.",
         "Every candidate for a thick floor gets a panel at twice the film.",
     ),
 }
@@ -185,7 +187,7 @@ WARM_ONLY = {
     ),
     "because": (
         "Cold resin holds small bubbles, and no dosage changes the viscosity.",
-        "The effect is there, {cold} against {cold_blank}; there is simply more to be let out.",
+        "The effect of {cand} is there, {cold} against {cold_blank}; there is simply more to be let out.",
     ),
     "next": (
         "From 15 °C upwards only, or warm the tins overnight.",
@@ -218,7 +220,7 @@ FIRST_CRATERS = {
     "next": (
         "Treat {pct} as the upper end of the window.",
         "Work below it: a balance on site is not ours.",
-        "For dull filled floors acceptable, not for gloss.",
+        "{if_floor}For dull filled floors acceptable, not for gloss.",
     ),
 }
 SLIGHTLY_HAZY = {

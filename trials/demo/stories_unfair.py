@@ -13,7 +13,8 @@ MISWEIGHED = {
         " one.",
         "The drop that hung on the syringe was {off} % of the dosage. Wipe, then read.",
         "Weigh {cand} by difference from the syringe. Dripping onto the blade gave {real} % instead of {pct}.",
-        "Read as it stands it would flatter {cand}: there is {off} % {way} of it in the cup.",
+        "{if_more}Read as it stands it would flatter {cand}: there is {off} % more of it in the cup.",
+        "{if_less}Read as it stands it would wrong {cand}: there is {off} % less of it in the cup than {pct}.",
     ),
 }
 OTHER_FILM = {
@@ -23,7 +24,8 @@ OTHER_FILM = {
         "frame set to {own_film} by mistake",
     ),
     "next": (
-        "A film of {own_film} beside blanks of {film} compares thickness, not additives. Check the frame first.",
+        "A film of {own_film} with {cand} beside blanks of {film} compares thickness, not additives. Check the"
+        " frame.",
         "Weigh the panel: its mass told us {own_film} of {cand} where {film} was meant.",
         "{cand} at {pct} to be poured again at {film}. Mark the frames, they look alike.",
         "Bubbles and film go together; this panel of {own_film} can't stand beside the others.",

@@ -29,7 +29,9 @@ UNDECIDED, UNFAIR = "undecided", "not a fair test"
 # Why a cup was no fair test, beside its own mishaps.
 UNDER_SHEARED, SPECKS, BLANK_STIRRED_LESS, MILKY = "under-sheared", "specks", "blank stirred less", "milky"
 MISHAPS = (MISWEIGHED, OTHER_FILM, SPILLED, STOOD)
-HALVED, GOOD, FAR_ABOVE = 0.42, 0.31, 2.4
+# Against the blank: more left than this is no effect worth having. Against the limit: nearer than this can't be told.
+HALVED, NEAR = 0.45, (0.85, 1.15)
+GOOD_AT_2_MM, GOOD_IN_A_CAST, CAST_UM, FAR_ABOVE = 5.0, 5.5, 4500, 2.8
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,11 +86,20 @@ def groups(row: RoundRow) -> dict[tuple[str, str, str], Facts]:
     return {key: _facts(row, key, members, blanks) for key, members in found.items()}
 
 
+def good_per_dm2(row: RoundRow, *, thicker: float = 1) -> float:
+    """What a good film shows at most, or what the customer takes where that is less; a rolled one shows more."""
+    um = thicker * film_um(row)
+    own = GOOD_AT_2_MM * film_factor(um) if um < CAST_UM else GOOD_IN_A_CAST
+    return min(own, _asked().get(row.enquiry, own))
+
+
 def limit_per_dm2(row: RoundRow, *, thicker: float = 1) -> float:
-    """What the customer takes, else what a good floor may show; a rolled film more than a poured one."""
-    um = film_um(row)
-    asked = _asked().get(row.enquiry)
-    return (asked or 4.5 * film_factor(um)) * film_factor(thicker * um) / film_factor(um)
+    """Above this it fails: the customer's limit, else a little over twice what is good."""
+    return (
+        _asked().get(row.enquiry, FAR_ABOVE * good_per_dm2(row))
+        * film_factor(thicker * film_um(row))
+        / film_factor(film_um(row))
+    )
 
 
 @cache
@@ -172,29 +183,30 @@ def _storage(facts: Facts) -> Verdict | None:
 def _effect(facts: Facts) -> Verdict | None:
     if facts.n == 0:
         return Verdict(UNDECIDED, "too few")
+    low, high = (share * limit_per_dm2(facts.row) for share in NEAR)
+    if low < facts.count <= high:
+        return Verdict(UNDECIDED, "in the scatter")
+    if facts.count <= low:
+        return Verdict(UNDECIDED, "one cup") if facts.n == 1 else None
     if facts.ratio > 0.8:
         return Verdict(FAILS, "no effect", "no effect", "", 3)
     if facts.ratio > HALVED:
         return Verdict(FAILS, "too little", "bubbles", "entrained air", 3)
-    if facts.ratio > GOOD:
-        return Verdict(UNDECIDED, "in the scatter")
-    if facts.count > FAR_ABOVE * limit_per_dm2(facts.row):
-        return Verdict(FAILS, "misses the limit", "bubbles", "entrained air", 2)
-    return Verdict(UNDECIDED, "one cup") if facts.n == 1 else None
+    return Verdict(FAILS, "misses the limit", "bubbles", "entrained air", 2)
 
 
 def _good(facts: Facts) -> Verdict:
     """Works, unless one of these holds; the first of them is named."""
-    limit = limit_per_dm2(facts.row)
+    good = good_per_dm2(facts.row)
     thick, cold = facts.others.get("thick"), facts.others.get(f"{THREE_CLIMATES[0]:g} °C")
     stored = facts.other("stored 28") or 0.0
     limits = {
-        "thin only": thick is not None and thick[0] > limit_per_dm2(facts.row, thicker=2),
-        "warm only": cold is not None and cold[0] > limit,
+        "thin only": thick is not None and thick[0] > good_per_dm2(facts.row, thicker=2),
+        "warm only": cold is not None and cold[0] > good,
         "weaker stored": stored > 1.6 * facts.ratio and stored > 0.2,
         "first craters": facts.worst("craters") >= 0.75,
         "slightly hazy": facts.worst("haze") >= 1,
-        "better, not good": facts.count > limit,
+        "better, not good": facts.count > good,
     }
     why = next((name for name, holds in limits.items() if holds), "")
     return Verdict(LIMITS, why) if why else Verdict(WORKS, "works")

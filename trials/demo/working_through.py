@@ -1,6 +1,6 @@
 """Every series from plan to conclusion, as far as its days have come."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Collection
 
 from .at_the_bench import make_cups, read_cups
 from .concluding import conclude
@@ -10,9 +10,18 @@ from .planning import plan
 from .rounds import ROUNDS
 
 
-def work_through(series: int | None = None) -> Callable[[Laboratory], str]:
-    """The part that makes the series: all of them, or the first so many and the newest one."""
-    rows = ROUNDS if series is None else (*ROUNDS[: series - 1], ROUNDS[-1])
+def work_through(series: Collection[str] = ()) -> Callable[[Laboratory], str]:
+    """The part that makes the series: those of these keys, or all.
+
+    Raises
+    ------
+    ValueError
+        For a key that no series has.
+    """
+    rows = [row for row in ROUNDS if not series or row.key in series]
+    unknown = sorted(set(series) - {row.key for row in ROUNDS})
+    if unknown:
+        raise ValueError(f"There is no series {', '.join(unknown)}; there are {', '.join(row.key for row in ROUNDS)}")
 
     def work_through_rounds(laboratory: Laboratory) -> str:
         for row in rows:

@@ -18,7 +18,7 @@ class Command(BaseCommand):
             help="the day that its two years end on, as 2026-03-02 (default: today)",
         )
 
-        parser.add_argument("--series", type=int, help="only so many series, for a quicker look (default: all)")
+        parser.add_argument("--series", nargs="*", default=(), help="only these series, as ef-1 uf-7 (default: all)")
 
     def handle(self, *, until, series, **_options):
         started = time.monotonic()
@@ -28,4 +28,6 @@ class Command(BaseCommand):
             raise CommandError(
                 f"The demonstration fills an empty notebook only. {refusal.message}", returncode=2
             ) from refusal
+        except ValueError as error:
+            raise CommandError(str(error), returncode=2) from error
         self.stdout.write(f"That took {time.monotonic() - started:.1f} s.")
