@@ -79,14 +79,14 @@ def _fair(cup: ImaginedCup, facts: Facts, made, judged: Verdict, written: int) -
     why = "late spikes" if spiked_late(cup) else judged.why
     outcome = FAILS if why == "late spikes" else judged.outcome
     slots = figures(cup, facts, made)
-    lesson = _lesson(cup, why, slots) if written < LESSONS_OF_A_KIND else ""
+    lesson = _lesson(cup, why, slots, written) if written < LESSONS_OF_A_KIND else ""
     return Told(outcome, why, "", lesson, _failures(cup, judged, why, slots))
 
 
 def _unfair(cup: ImaginedCup, facts: Facts, made, why: str) -> Told:
     slots = figures(cup, facts, made)
     reason = sentences(why, "why", slots, cup.nature.name)[0]
-    return Told(UNFAIR, why, reason[:1].upper() + reason[1:] + ".", _once(cup, why, "next", slots))
+    return Told(UNFAIR, why, reason[:1].upper() + reason[1:] + ".", _once(cup, why, "next", slots, cup.place))
 
 
 def _failures(cup: ImaginedCup, judged: Verdict, why: str, slots) -> tuple[ToldFailure, ...]:
@@ -98,18 +98,18 @@ def _failures(cup: ImaginedCup, judged: Verdict, why: str, slots) -> tuple[ToldF
 
 
 def _how(cup: ImaginedCup, why: str, slots) -> str:
-    return _first_for(cup, sentences(why, "how", slots, cup.row.key, cup.code, cup.dosage))
+    return _in_turn(sentences(why, "how", slots, cup.row.key, cup.code, cup.dosage), cup.place)
 
 
-def _lesson(cup: ImaginedCup, why: str, slots) -> str:
+def _lesson(cup: ImaginedCup, why: str, slots, turn: int) -> str:
     ways = VOICES[cup.row.owner]
     kinds = ways[chance(cup.row.key, cup.code, cup.dosage, "voice").randrange(len(ways))]
-    parts = [_once(cup, why, kind, slots) for kind in kinds]
+    parts = [_once(cup, why, kind, slots, turn) for kind in kinds]
     said = " ".join(part for part in parts if part)
-    return said or _once(cup, why, "next", slots)
+    return said or _once(cup, why, "next", slots, turn)
 
 
-def _once(cup: ImaginedCup, why: str, kind: str, slots) -> str:
+def _once(cup: ImaginedCup, why: str, kind: str, slots, turn: int) -> str:
     """Cups of one dosage are told in different words."""
     name = (cup.row.key, cup.code, cup.dosage)
     if kind == "character":
@@ -117,8 +117,8 @@ def _once(cup: ImaginedCup, why: str, kind: str, slots) -> str:
         chance(kind, *name).shuffle(known)
     else:
         known = sentences(why, kind, slots, *name)
-    return _first_for(cup, known)
+    return _in_turn(known, turn)
 
 
-def _first_for(cup: ImaginedCup, known: list[str]) -> str:
-    return known[cup.place % len(known)] if known else ""
+def _in_turn(known: list[str], turn: int) -> str:
+    return known[turn % len(known)] if known else ""

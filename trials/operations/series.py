@@ -121,7 +121,7 @@ def plan_series(
     _judge_by(series, criteria, weights or {})
     if closed:
         SeriesShare.objects.bulk_create(
-            SeriesShare(series=series, person_id=key) for key in _who_sees_both(series) - {series.owner_id}
+            SeriesShare(series=series, person_id=key) for key in sorted(_who_sees_both(series) - {series.owner_id})
         )
     return series
 
