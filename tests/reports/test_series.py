@@ -200,5 +200,5 @@ def test_number_of_queries_is_the_same_for_more_cups(series, bench, more, django
     for _ in range(more):
         rate(add_cup(series, "treated", candidate, "0.4", air_pct="4"), bench, "bubble-count", 2)
     loaded = load_series(bench, 417)
-    with django_assert_num_queries(72):
+    with django_assert_num_queries(73):
         series_report(loaded, bench, now=NOW)
