@@ -92,7 +92,10 @@ def test_code_of_what_is_not_to_be_seen_finds_nothing(client, colleague, cup):
     ("asked", "said"),
     [
         ({"since": "31.3."}, "From: Enter a day such as 2026-03-31, not “31.3.”."),
-        ({"since": "2026-03-31", "until": "2026-03-01"}, "To: 2026-03-01 is before 2026-03-31, the day to begin with."),
+        (
+            {"since": "2026-03-31", "until": "2026-03-01"},
+            "To: 2026-03-01 is before 2026-03-31, the day to begin with.",
+        ),
         ({"base": "XX-9"}, "Base: Select a valid choice. XX-9 is not one of the available choices."),
         ({"after": "nowhere"}, "“nowhere” is no place in this list: begin at its first page."),
     ],

@@ -36,9 +36,7 @@ _TRAINING = (
 )
 _DISPERSER = "A running disperser catches sleeves, hair and gloves: fix the cup, and stop it before you reach in."
 _VACUUM = "A vacuum vessel can implode: look it over for scratches, and work behind a shield."
-_LARGE = (
-    "A large mix can run away with heat: pour it out before its pot life ends, leave no rest in the cup."
-)
+_LARGE = "A large mix can run away with heat: pour it out before its pot life ends, leave no rest in the cup."
 _SOLVENT = "Solvent vapours ignite: no flame or spark, and extraction on."
 _BLACK_BOX = "No material of component {} is known here: read its safety data sheet before you open the tin."
 
