@@ -102,8 +102,9 @@ def test_what_a_newcomer_searches_is_there(words):
 def test_windows_hold_their_working_dosage_and_candidate():
     windows = [(row, sum_up(row)) for row in CONCLUDED if sum_up(row).recommended]
     assert len(windows) >= 15
+    assert sum(one.window_to is not None for _, one in windows) >= 6
     for row, one in windows:
-        assert float(one.window_from) <= float(one.working) <= float(one.window_to)
+        assert float(one.window_from) <= float(one.working) < float(one.window_to or 5)
         assert one.recommended in {cup.code for cup in imagine(row)}
         assert one.recommended in one.conclusion
 

@@ -54,7 +54,7 @@ SCATTER = {
     "seen": (
         "{cand} at {pct}: {count} per dm² against {blank}. Better, I think; {n} cups do not prove it.",
         "Somewhere between: {count} bubbles per dm², blank {blank}.",
-        "The cups of {pct} lie so far apart that their mean of {count} per dm² says little.",
+        "The cups of {cand} at {pct} lie so far apart that {count} per dm² against {blank} says little.",
         "{count} against {blank} per dm² with {cand}: worth an argument, not a recommendation.",
         "{cut} % fewer bubbles in the {base} at {pct}, with {n} cups and a third of scatter between equal ones.",
         "Not good, not bad: {pct} of {cand} leaves {count} per dm².",
@@ -96,7 +96,7 @@ MISSES = {
         "Not an answer for a limit of {limit} per dm².",
         "{if_higher}Go one step up if craters allow, else another candidate.",
         "Judge by the limit from the start; a blank is easy to beat.",
-        "Thinner coats or a spiked roller at five minutes could do the rest. Test it before saying so.",
+        "{if_floor}Thinner coats or a spiked roller at five minutes could do the rest. Test it before saying so.",
         "{if_floor}Keep {cand} for where twenty bubbles do not matter, under a broadcast for instance.",
         "A stronger one at a tenth of the dosage is the next cup.",
         "Compare with what they use today before giving it up.",
@@ -128,7 +128,7 @@ BETTER = {
     "next": (
         "Works where up to {count3} per dm² are taken; say that number when recommending it.",
         "{if_higher}One step higher may close the gap; look for craters there.",
-        "With a spiked roller in the first ten minutes {pct} of {cand} would pass, I expect. To be shown.",
+        "{if_floor}With a spiked roller in the first ten minutes {pct} of {cand} would pass, I expect. To be shown.",
         "Good value if the price of {cand} at {pct} is looked at first.",
         "Within limits: no oblique light, and somebody who accepts {count} per dm².",
         "Offer {cand} at {pct} with the photograph, so that nobody expects none.",
@@ -143,7 +143,8 @@ WORKS = {
         "{kind} at {pct}: {cut} % of the bubbles gone and no price paid on the surface.",
         "{if_no_craters}I looked for craters for ten minutes and found none; bubbles {count} per dm².",
         "In {film} of {base} {pct} of {cand} leaves {count} per dm².",
-        "{if_free}The film was free of bubbles before the mix began to draw threads; {count} per dm² after a week.",
+        "{if_free}The last bubble had burst well before the mix began to draw threads; {count} per dm² are in the"
+        " cured film.",
         "{if_best}Best of its round: {count} per dm² against {blank}.",
     ),
     "because": (
@@ -218,7 +219,7 @@ FIRST_CRATERS = {
         "Fewer bubbles than at {lower_worse}, but not by as much as the craters cost.",
     ),
     "next": (
-        "Treat {pct} as the upper end of the window.",
+        "Take {pct} as where the window ends, not as part of it.",
         "Work below it: a balance on site is not ours.",
         "{if_floor}For dull filled floors acceptable, not for gloss.",
     ),

@@ -93,10 +93,9 @@ BLANK_STIRRED_LESS = {
         "the blank was stirred less than this cup",
     ),
     "next": (
-        "The blanks got a minute of the whisk and {cand} three: of course they look alike ({count}, {blank} per"
-        " dm²).",
+        "The blanks got a minute of the whisk and {cand} three: {blank} and {count} per dm² are not to be compared.",
         "Beat the blank as long as the rest. {cand} at {pct} can't be judged against a calm cup.",
-        "Blank {blank} per dm², {cand} {count}: the comparison is of stirring. All again.",
+        "Blank {blank} per dm², {cand} {count}: the comparison is of stirring too. All again.",
         "Whoever makes the blanks makes them like the others, at 1200 rpm for 3 min. {cand} comes again.",
         "A blank that was spared flatters nobody: {cand} at {pct} looks worse than it is.",
     ),

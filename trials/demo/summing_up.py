@@ -4,12 +4,25 @@ from dataclasses import dataclass
 from functools import cache
 
 from .chance import chance
-from .figures_told import BASE_WORDS, counted, grade, thickness
+from .figures_told import BASE_WORDS, counted, thickness
 from .imagined import TREATED, film_um
 from .round_rows import CLIMATES, CONCRETE, SECOND, STORED, THICK, RoundRow
 from .series_lessons import SERIES_LESSONS
 from .verdicts import FAILS, LIMITS, UNDECIDED, UNFAIR, WORKS, Facts, groups, limit_per_dm2, unfair, verdict
 
+# A window goes up to the first craters; a single dosage has no upper end.
+UP_TO = ("works", "one cup", "better, not good", "first craters")
+HARMS = {
+    "over-dosed": "craters",
+    "hazy": "haze",
+    "bleeds": "bleeding",
+    "crawls": "the second coat crawls",
+    "sheds": "the second coat comes off",
+    "solvent": "solvent pinholes",
+    "outgasses": "pinholes from the concrete",
+    "dies stored": "lost in storage",
+    "blushes": "amine blush",
+}
 NOT_IN_A_SERIES = (
     (STORED, "storage at 50 °C"),
     (SECOND, "a second coat"),
@@ -35,7 +48,7 @@ class Summary:
 class _Window:
     code: str
     low: str
-    high: str
+    high: str | None
     working: str
     count: float
 
@@ -58,20 +71,19 @@ def _outcome(treated: dict[tuple, Facts]) -> str:
 
 
 def _window(treated: dict[tuple, Facts]) -> _Window | None:
-    """Of the candidate that works with the fewest bubbles: from its lowest dosage that does to its highest."""
+    """Of the candidate that works with the fewest bubbles: from its lowest dosage that does to the onset."""
     found = []
     for code in dict.fromkeys(code for _, code, _ in treated):
         steps = [facts for facts in treated.values() if facts.code == code and not facts.cups[0].topped_up]
         good = [facts for facts in steps if verdict(facts).outcome == WORKS]
         if not good:
             continue
-        usable = [
-            facts for facts in steps if verdict(facts).outcome in (WORKS, LIMITS) and facts.worst("craters") < 2
-        ]
+        usable = [facts for facts in steps if verdict(facts).why in UP_TO]
         low = min(good, key=lambda facts: float(facts.dosage))
         high = max(usable, key=lambda facts: float(facts.dosage))
         working = sorted(good, key=lambda facts: float(facts.dosage))[len(good) // 2 if len(good) > 2 else 0]
-        found.append(_Window(code, low.dosage, high.dosage, working.dosage, working.count))
+        ends = None if high is low else high.dosage
+        found.append(_Window(code, low.dosage, ends, working.dosage, working.count))
     return min(found, key=lambda one: one.count, default=None)
 
 
@@ -88,25 +100,31 @@ def _conclusion(row: RoundRow, treated: dict[tuple, Facts], window: _Window | No
 
 
 def _closing(row: RoundRow, window: _Window | None, outcome: str, drawn) -> str:
+    if window is not None:
+        return drawn.choice(_recommended(window))
     limit = counted(limit_per_dm2(row))
-    if outcome == UNFAIR:
-        return drawn.choice(
-            ("Not a fair test: to be made again.", "Nothing of this may be counted; the reasons stand at the cups.")
+    return drawn.choice({
+        UNFAIR: ("Not a fair test: to be made again.", "Nothing of this may be counted; the reasons stand at the"
+        " cups."),
+        FAILS: ("No dosage to be recommended from this series.", f"None of it stays below {limit} per dm² unharmed."),
+        LIMITS: ("Usable within limits only; they stand at the cups.", "Better than the blank, each with its but."),
+        UNDECIDED: ("Not decided: more cups before a dosage is named.", "Too near to the limit or too few cups to"
+        " say."),
+        WORKS: ("The best go into a ladder.", "Worth a ladder, not yet a recommendation."),
+    }[outcome])  # fmt: skip
+
+
+def _recommended(window: _Window) -> tuple[str, ...]:
+    code, low, high, working = window.code, window.low, window.high, window.working
+    if high is None:
+        return (
+            f"Recommended: {code} at {working} %, the only dosage of it shown to work here.",
+            f"Working dosage {working} % of {code}; below it nothing is shown to be enough.",
         )
-    if window is None:
-        return drawn.choice((
-            f"None of it stays below {limit} per dm² without other harm.", "No dosage to be recommended from this"
-            " series.",
-            f"Good enough for no limit of {limit} per dm².",
-        )) if outcome != WORKS else drawn.choice((
-            "The best go into a ladder.", "To be followed by a ladder of the best.", "Worth a ladder, not yet a"
-            " recommendation.",
-        ))  # fmt: skip
-    return drawn.choice((
-        f"{window.code} from {window.low} to {window.high} %; we would work at {window.working} %.",
-        f"Recommended: {window.code} at {window.working} %, which lies between {window.low} and {window.high} %.",
-        f"Working dosage {window.working} % of {window.code}; below {window.low} % it is not shown to be enough.",
-    ))  # fmt: skip
+    return (
+        f"{code} from {low} to {high} %; we would work at {working} %.",
+        f"Recommended: {code} at {working} %, within {low} to {high} %.",
+    )
 
 
 def _codes(treated: dict[tuple, Facts]) -> list[str]:
@@ -119,10 +137,11 @@ def _told(code: str, steps: list[Facts]) -> str:
         return f"{code}: no cup that was a fair test."
     counts = " – ".join(counted(one.count) for one in steps)
     dosages = " – ".join(one.dosage for one in steps)
-    cratered = next((one for one in steps if one.worst("craters") >= 2), None)
+    failed = [(one, verdict(one)) for one in steps]
+    harms = [f"{HARMS[told.why]} at {one.dosage} %" for one, told in failed if told.why in HARMS]
     stored = next((one.others["stored 28"] for one in steps if "stored 28" in one.others), None)
     said = f"{code} at {dosages} %: {counts} per dm²"
-    said += f", craters {grade(cratered.worst('craters'))} at {cratered.dosage} %" if cratered else ""
+    said += f", {harms[0]}" if harms else ""
     said += f", stored {counted(stored[0])} (stored blank {counted(stored[1])})" if stored else ""
     return said + "."
 

@@ -31,6 +31,8 @@ UNDER_SHEARED, SPECKS, BLANK_STIRRED_LESS, MILKY = "under-sheared", "specks", "b
 MISHAPS = (MISWEIGHED, OTHER_FILM, SPILLED, STOOD)
 # Against the blank: more left than this is no effect worth having. Against the limit: nearer than this can't be told.
 HALVED, NEAR = 0.45, (0.85, 1.15)
+# In storage: so many times as many bubbles, against the blank of each.
+LOST = 1.8
 GOOD_AT_2_MM, GOOD_IN_A_CAST, CAST_UM, FAR_ABOVE = 5.0, 5.5, 4500, 2.8
 
 
@@ -130,6 +132,8 @@ def verdict(facts: Facts) -> Verdict:
     """Of the cups of a dosage that were fair tests."""
     if facts.cups[0].topped_up:
         return Verdict(UNDECIDED, "topped up")
+    if facts.n == 0:
+        return Verdict(UNDECIDED, "too few")
     for judge in (_gas, _harm, _circumstances, _storage, _effect):
         found = judge(facts)
         if found:
@@ -175,14 +179,12 @@ def _circumstances(facts: Facts) -> Verdict | None:
 
 def _storage(facts: Facts) -> Verdict | None:
     stored = facts.other("stored 28")
-    if stored is not None and stored > HALVED and facts.ratio < HALVED:
+    if stored is not None and stored > HALVED and facts.ratio < stored / LOST:
         return Verdict(FAILS, "dies stored", "lost in storage", "", 4)
     return None
 
 
 def _effect(facts: Facts) -> Verdict | None:
-    if facts.n == 0:
-        return Verdict(UNDECIDED, "too few")
     low, high = (share * limit_per_dm2(facts.row) for share in NEAR)
     if low < facts.count <= high:
         return Verdict(UNDECIDED, "in the scatter")
