@@ -3,11 +3,11 @@
 from functools import cache
 from statistics import mean, median
 
+from trials.demo.facts import unfair
 from trials.demo.imagined import BLANK, TREATED, ImaginedCup, imagine
 from trials.demo.readers import readings
 from trials.demo.round_rows import RoundRow
 from trials.demo.rounds import ROUNDS
-from trials.demo.verdicts import unfair
 
 ROWS = {row.key: row for row in ROUNDS}
 

@@ -6,13 +6,14 @@ from collections import Counter
 import pytest
 
 from trials.demo.concluding import CONCLUDED_BEFORE
+from trials.demo.facts import good_per_dm2, groups, limit_per_dm2
 from trials.demo.figures_told import counted
 from trials.demo.imagined import imagine
 from trials.demo.rounds import ROUNDS
 from trials.demo.stories import STORIES, UNFAIR_STORIES
 from trials.demo.summing_up import sum_up
 from trials.demo.telling import tell
-from trials.demo.verdicts import FAILS, UNFAIR, good_per_dm2, groups, limit_per_dm2
+from trials.demo.verdicts import FAILS, UNFAIR
 
 CONCLUDED = [row for row in ROUNDS if row.ago >= CONCLUDED_BEFORE]
 TOLD = [(row, key, told) for row in CONCLUDED for key, told in tell(row).items()]

@@ -9,7 +9,7 @@ from scipy.stats import mannwhitneyu, spearmanr
 
 from tests.demo.recovered import ROWS, blank_count, counts, cups, grade, ladders, values
 from trials.demo import truth
-from trials.demo.hidden import air_mix
+from trials.demo.hidden_wet import air_mix
 from trials.demo.imagined import BLANK, INCUMBENT, TREATED, VACUUM, imagine
 from trials.demo.round_rows import CALM_BLANKS, CLIMATES, CONCRETE, DIRTY, SECOND, STORED, THICK
 from trials.demo.rounds import ROUNDS

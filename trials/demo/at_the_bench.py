@@ -7,7 +7,7 @@ from trials.operations.wet import WetEntry, read_wet
 
 from . import tools, truth
 from .chance import chance, scatter
-from .hidden import air_a, air_mix, bubble_free_min, head_mm
+from .hidden_wet import air_a, air_mix, bubble_free_min, head_mm
 from .imagined import BLANK, CLEAN, SPILLED, STOOD, ImaginedCup, imagine, share_of_a
 from .laboratory import Laboratory, Worked, number
 from .planning import workings

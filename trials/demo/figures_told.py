@@ -4,10 +4,10 @@ import math
 from statistics import mean
 
 from . import truth
-from .hidden import air_mix, bubble_free_min, head_mm
+from .facts import Facts, good_per_dm2, limit_per_dm2
+from .hidden_wet import air_mix, bubble_free_min, head_mm
 from .imagined import BLANK, ROWS, ImaginedCup, film_um, imagine, tip_speed_m_s
 from .round_rows import SECOND, STORED, THICK
-from .verdicts import Facts, good_per_dm2, limit_per_dm2
 
 BASE_WORDS = {
     "EF-21": "grey epoxy floor", "EC-12": "clear epoxy casting", "UF-33": "polyurethane floor",

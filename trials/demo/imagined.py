@@ -7,7 +7,8 @@ from functools import cache
 from .bases import BASES
 from .candidates import CANDIDATES
 from .chance import chance
-from .hidden import REFERENCE_C, Cup, Laid, Seen, film
+from .hidden import REFERENCE_C, Cup, Laid
+from .hidden_film import Seen, film
 from .round_rows import (
     CALM_BLANKS,
     CLIMATES,

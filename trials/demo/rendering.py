@@ -8,7 +8,7 @@ from PIL import Image
 
 from .bubbles_drawn import HEIGHT_PX, MM_PER_PX, WIDTH_PX, Bubbles
 from .chance import chance
-from .hidden import Seen
+from .hidden_film import Seen
 
 TINTS = {
     "grey": (138, 142, 145), "green": (96, 128, 98), "white": (222, 221, 215), "black": (44, 44, 48),

@@ -4,11 +4,12 @@ from dataclasses import dataclass
 from functools import cache
 
 from .chance import chance
+from .facts import Facts, groups, limit_per_dm2, unfair
 from .figures_told import BASE_WORDS, counted, thickness
 from .imagined import TREATED, film_um
 from .round_rows import CLIMATES, CONCRETE, SECOND, STORED, THICK, RoundRow
 from .series_lessons import SERIES_LESSONS
-from .verdicts import FAILS, LIMITS, UNDECIDED, UNFAIR, WORKS, Facts, groups, limit_per_dm2, unfair, verdict
+from .verdicts import FAILS, LIMITS, UNDECIDED, UNFAIR, WORKS, verdict
 
 # A window goes up to the first craters; a single dosage has no upper end.
 UP_TO = ("works", "one cup", "better, not good", "first craters")

@@ -9,11 +9,12 @@ from functools import cache
 
 from .chance import chance
 from .characters import CHARACTERS
+from .facts import Facts, groups, unfair
 from .figures_told import figures
 from .imagined import ImaginedCup
 from .round_rows import RoundRow
 from .stories import STORIES, UNFAIR_STORIES
-from .verdicts import FAILS, UNFAIR, Facts, Verdict, groups, spiked_late, unfair, verdict
+from .verdicts import FAILS, UNFAIR, Verdict, spiked_late, verdict
 
 # How each of them writes: which kinds of sentence, in which order.
 VOICES = {
