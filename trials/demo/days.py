@@ -28,7 +28,13 @@ class Days:
         return timezone.make_aware(datetime.combine(self.workday(ago), time.fromisoformat(clock)))
 
     def bench_day(self, ago: int) -> date:
-        """A working day that another one follows, so that films are read a day and a week later."""
+        """A working day that another one follows, so that films are read a day and a week later.
+
+        What is not worked yet waits for the next such day.
+        """
+        if ago <= 0:
+            ahead = (self.until + timedelta(days=step) for step in range(-ago, 7))
+            return next(day for day in ahead if day.weekday() < FRIDAY)
         day = self.workday(ago)
         return day - timedelta(days=day.weekday() == FRIDAY)
 

@@ -24,7 +24,7 @@ def plan(laboratory: Laboratory, row: RoundRow) -> Worked:
     """The common batch of the day before, and the series from it."""
     days = laboratory.days
     day = days.bench_day(row.ago)
-    eve = days.before(day)
+    eve = days.before(min(day, days.until))
     owner = laboratory.people[row.owner]
     series = plan_series(
         actor=owner,
