@@ -39,8 +39,12 @@ class Writer(threading.Thread):
                         connection.execute("INSERT INTO written VALUES (%s, %s)", [key, part])
                 self.acknowledged.append(key)
             except (psycopg.OperationalError, OSError):
+                if connection:
+                    connection.close()
                 connection = None
                 time.sleep(0.02)
+        if connection:
+            connection.close()
 
 
 def test_nothing_acknowledged_is_lost_when_the_database_is_killed():
